@@ -13,7 +13,7 @@ final class Hints {
     /** What the launcher says it was called by. */
     private static final String CALLED = "bitterend.called";
 
-    private static final Pattern SHOP = Pattern.compile("(bitterend (?:(?:stock|orders|quote) )?[a-z]+) SHOP\\b");
+    private static final Pattern SHOP = Pattern.compile("(bitterend (?:(?:stock|orders|quote) )?[a-z-]+) SHOP\\b");
     private static final Pattern PROGRAM =
             Pattern.compile("(?<![\\w./-])bitterend (?=(?:" + String.join("|", Main.commands()) + ")\\b)");
 

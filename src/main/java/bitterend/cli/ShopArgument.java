@@ -5,9 +5,12 @@ import bitterend.finding.CommandWord;
 import bitterend.finding.Finding;
 import bitterend.finding.Severity;
 import bitterend.report.FindingsPage;
+import bitterend.stock.LedgerPlace;
+import bitterend.store.ServedLedgerPlace;
 import bitterend.store.SqliteLedgerPlace;
 import bitterend.work.ShopAccess;
 import bitterend.work.ShopFound;
+import bitterend.work.ShopLedgerPlace;
 import bitterend.work.ShopNow;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -34,7 +37,9 @@ final class ShopArgument {
 
     static ShopAccess access(Path folder) {
         Clock clock = Clock.systemUTC();
-        return new ShopAccess(folder, new SqliteLedgerPlace(folder, clock), clock);
+        LedgerPlace place = new ShopLedgerPlace(
+                folder, new SqliteLedgerPlace(folder, clock), loft -> new ServedLedgerPlace(loft, folder, clock));
+        return new ShopAccess(folder, place, clock);
     }
 
     /** The shop, when it has no errors. Its errors go to the error stream; of mere warnings it is told where they stand. */

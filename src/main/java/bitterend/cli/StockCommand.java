@@ -29,18 +29,48 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "",
-            "The ledger is the file stock.db in the shop folder. Once it is there, plan uses",
-            "it instead of reels.csv. What a command books is an event; events are added and",
-            "never changed, and what is wrong is taken back with undo.",
+            "The ledger is the file stock.db in the shop folder, or a loft on a server where",
+            "shop.json names one. Once it is there, plan uses it instead of reels.csv. What a",
+            "command books is an event; events are added and never changed, and what is",
+            "wrong is taken back with undo.",
             ""
         },
         commandListHeading = "%nCommands:%n")
 final class StockCommand extends StockReels implements Callable<Integer> {
     /** All commands as a day needs them: what comes, what is looked at, what is cut, what else befalls a reel, the ledger. */
     static final List<String> IN_THE_DAY = List.of(
-            "open", "order", "receive", "list", "short", "claims", "idle", "history", "trace", "hold", "release",
-            "reserve", "post", "cut", "spoil", "undo", "count", "gauge", "flaw", "correct", "move", "rewind", "split",
-            "return", "sell", "condemn", "send", "export", "verify", "backup", "restore");
+            "open",
+            "order",
+            "receive",
+            "list",
+            "short",
+            "claims",
+            "idle",
+            "history",
+            "trace",
+            "hold",
+            "release",
+            "reserve",
+            "post",
+            "cut",
+            "spoil",
+            "undo",
+            "count",
+            "gauge",
+            "flaw",
+            "correct",
+            "move",
+            "rewind",
+            "split",
+            "return",
+            "sell",
+            "condemn",
+            "send",
+            "export",
+            "verify",
+            "backup",
+            "restore",
+            "move-ledger");
 
     private final Terminal terminal;
 

@@ -39,7 +39,7 @@ abstract class StockFiles {
             return ExitCode.BAD_INPUT.number();
         }
         Head head = new BeginLedger(at.access()).begin(read.get(), at.who());
-        Path file = at.access().ledgerFile();
+        String file = at.access().ledgerText();
         String told = file + " holds " + read.get().reels().size() + " reels now; reels.csv is no longer read.\n";
         terminal.out().print(at.common.json ? StockJson.ledger(file, head, "") : told);
         return ExitCode.DONE.number();
@@ -71,7 +71,7 @@ abstract class StockFiles {
         terminal.out()
                 .print(
                         at.common.json
-                                ? StockJson.ledger(file, head, "")
+                                ? StockJson.ledger(file.toString(), head, "")
                                 : "copied the ledger as it is now to " + file + "\n" + told(head));
         return ExitCode.DONE.number();
     }
@@ -101,7 +101,31 @@ abstract class StockFiles {
                 + (aside.isEmpty() ? "" : "the one that was there is kept as " + aside + "\n")
                 + told(restored.head());
         terminal.out()
-                .print(at.common.json ? StockJson.ledger(at.access().ledgerFile(), restored.head(), aside) : told);
+                .print(at.common.json ? StockJson.ledger(at.access().ledgerText(), restored.head(), aside) : told);
+        return ExitCode.DONE.number();
+    }
+
+    @Command(
+            name = "move-ledger",
+            header = "Carries the ledger to the server of shop.json, or back.",
+            description = {
+                "",
+                "Identity, events and chain stay as they are; nobody books meanwhile. The file",
+                "that was carried to a server is kept as stock.db-moved-...; a loft that was",
+                "carried back is no longer used.",
+                ""
+            })
+    int moveLedger(
+            @Mixin StockAccess at,
+            @Option(names = "--to-file", description = "From the server into stock.db of the shop folder.")
+                    boolean toFile) {
+        LedgerPlace.Carried carried = verb(at).carry(toFile ? LedgerPlace.Where.FILE : LedgerPlace.Where.SERVER);
+        String aside = carried.aside().map(Path::toString).orElse("");
+        String told = "the ledger is " + carried.now() + " now\n"
+                + (aside.isEmpty() ? "" : "the file that it was is kept as " + aside + "\n")
+                + (toFile ? "take \"ledger\" out of shop.json: until then nothing is booked\n" : "")
+                + told(carried.head());
+        terminal.out().print(at.common.json ? StockJson.ledger(carried.now(), carried.head(), aside) : told);
         return ExitCode.DONE.number();
     }
 

@@ -15,6 +15,7 @@ import bitterend.measure.Units;
 import bitterend.packing.Prices;
 import bitterend.packing.ShopCalendar;
 import bitterend.quoting.QuotePolicy;
+import bitterend.stock.LoftAddress;
 import java.time.LocalDate;
 
 /**
@@ -35,6 +36,7 @@ import java.time.LocalDate;
  * @param service share of the pieces for which rope is to be there in the week of their order, from 0, below 1
  * @param spending how far the shop goes when it buys for orders in hand
  * @param locale how days and figures are typed on the page
+ * @param ledger the loft on a server that the ledger is; none where it is a file of the shop folder
  */
 public record Settings(
         String name,
@@ -51,7 +53,8 @@ public record Settings(
         int brake,
         Ratio service,
         Spending spending,
-        LocalForm locale) {
+        LocalForm locale,
+        LoftAddress ledger) {
     /** Of 0, 4 and 8 the one that protects most at little cost where rope is ample, by trial on invented ropes. */
     public static final int USUAL_BRAKE = 8;
 

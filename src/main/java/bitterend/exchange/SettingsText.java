@@ -26,6 +26,7 @@ public final class SettingsText {
             Map.entry("labour", ""),
             Map.entry("day", "the day it is"),
             Map.entry("locale", "none"),
+            Map.entry("ledger", "the file stock.db"),
             Map.entry("brake", Integer.toString(Settings.USUAL_BRAKE)),
             Map.entry("budget", "none"),
             Map.entry("mostWeeks", "none"),
@@ -73,6 +74,9 @@ public final class SettingsText {
         usual.putAll(USUAL);
         if (says.keySet().stream().anyMatch(member -> member.startsWith("benchHours "))) {
             usual.remove("benchHours");
+        }
+        if (says.containsKey("ledger server")) {
+            usual.remove("ledger");
         }
         Set<String> all = new LinkedHashSet<>(says.keySet());
         all.addAll(usual.keySet());

@@ -6,14 +6,17 @@ import bitterend.demand.Assembly;
 import bitterend.demand.DemandModel;
 import bitterend.demand.Piece;
 import bitterend.exchange.form.InputFile;
+import bitterend.exchange.form.JsonDocument;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.history.History;
 import bitterend.market.Offer;
 import bitterend.market.Supplier;
+import bitterend.measure.Parsed;
 import bitterend.measure.Units;
 import bitterend.packing.Pin;
 import bitterend.quoting.Recipient;
+import bitterend.stock.LoftAddress;
 import bitterend.stock.Reel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,6 +63,17 @@ public final class ShopFolder {
         Optional<Settings> settings =
                 InputFile.find(folder, ShopJson.NAME, findings).flatMap(file -> ShopJson.read(file, findings));
         return findings.hasErrors() ? Optional.empty() : settings;
+    }
+
+    /** Where {@code shop.json} says that the ledger is, looked at alone; refused where that cannot be read. */
+    public static Parsed<LoftAddress> loft(Path folder) {
+        Findings findings = new Findings();
+        Optional<LoftAddress> loft = InputFile.find(folder, ShopJson.NAME, findings)
+                .map(file -> JsonDocument.readPart(file, ShopJson.FORMAT, findings, ShopJson::loft))
+                .orElse(Optional.of(LoftAddress.NONE));
+        return loft.filter(read -> !findings.hasErrors())
+                .map(Parsed::of)
+                .orElse(Parsed.refused("a " + ShopJson.NAME + " that can be read"));
     }
 
     private ShopReading read() {

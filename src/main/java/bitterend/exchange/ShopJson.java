@@ -27,6 +27,7 @@ import bitterend.measure.Units;
 import bitterend.packing.Prices;
 import bitterend.packing.ShopCalendar;
 import bitterend.quoting.QuotePolicy;
+import bitterend.stock.LoftAddress;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,7 +87,8 @@ final class ShopJson {
                 Settings.USUAL_BRAKE,
                 Settings.USUAL_SERVICE,
                 Spending.UNLIMITED,
-                LocalForm.NONE);
+                LocalForm.NONE,
+                LoftAddress.NONE);
     }
 
     private static Settings settings(JsonObject shop) {
@@ -115,7 +117,18 @@ final class ShopJson {
                 fields.optional("brake", Readings.whole(0, Settings.MOST_BRAKE), Settings.USUAL_BRAKE),
                 fields.optional("service", ServiceShare::parse, Settings.USUAL_SERVICE),
                 spending(fields, money),
-                fields.optional("locale", LocalForm::of, LocalForm.NONE));
+                fields.optional("locale", LocalForm::of, LocalForm.NONE),
+                loft(shop));
+    }
+
+    /** Where the ledger is. */
+    static LoftAddress loft(JsonObject shop) {
+        if (!shop.has("ledger")) {
+            return LoftAddress.NONE;
+        }
+        Fields ledger = shop.object("ledger").fields();
+        LoftAddress server = ledger.require("server", LoftAddress::server, LoftAddress.NONE);
+        return server.of(ledger.require("loft", LoftAddress::loft, ""));
     }
 
     private static Settings.Bench bench(JsonObject shop, Units units) {

@@ -13,7 +13,6 @@ import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Paid;
 import bitterend.stock.Reel;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -219,10 +218,10 @@ public final class StockJson {
      *
      * @param kept where the one is kept that stood there before; empty when none did
      */
-    public static String ledger(Path file, Head head, String kept) {
+    public static String ledger(String file, Head head, String kept) {
         return new JsonTree()
                 .with("format", "bitterend/ledger/1")
-                .with("file", file.toString())
+                .with("file", file)
                 .with("head", head.text())
                 .with("kept", kept)
                 .text();

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +30,7 @@ final class Shelf {
     }
 
     synchronized ShopFound read() {
-        List<String> now = files();
+        List<String> now = state();
         ShopFound kept = found;
         if (kept == null || !now.equals(seen)) {
             kept = shop.read();
@@ -41,7 +42,13 @@ final class Shelf {
 
     /** What tells one state of the shop from another. */
     String mark() {
-        return String.join("\n", files());
+        return String.join("\n", state());
+    }
+
+    private List<String> state() {
+        List<String> state = new ArrayList<>(files());
+        state.add(shop.ledgerState());
+        return state;
     }
 
     /** Name, size and time of each file; the ledger's journal shows that somebody is writing. */

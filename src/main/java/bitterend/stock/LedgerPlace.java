@@ -9,6 +9,12 @@ public interface LedgerPlace {
     /** What it is called, such as {@code stock.db}. */
     String name();
 
+    /** Where it is or would be, for people: a file with its folder, or a loft on a server. */
+    String text();
+
+    /** Whether it is a file of the shop folder, so that whoever watches the folder sees each booking. */
+    boolean isInTheFolder();
+
     /** Whether the shop keeps one. */
     boolean isKept();
 
@@ -49,6 +55,32 @@ public interface LedgerPlace {
      *     was changed
      */
     Restored restore(Path backup, Whose whose, Event.Act act);
+
+    /** Where a ledger may be carried. */
+    enum Where {
+        /** To the server that the shop names. */
+        SERVER,
+        /** Into the file of the shop folder. */
+        FILE
+    }
+
+    /**
+     * A ledger that was carried to another place, as it was.
+     *
+     * @param head its head, the same as before
+     * @param now where it is now
+     * @param aside what became of the other: the file that it is kept as; nothing where a loft was left behind
+     */
+    record Carried(Head head, String now, Optional<Path> aside) {}
+
+    /**
+     * Carries the whole ledger to the other place that the shop has for one: its events, their moments and the links of the
+     * chain stay as they are. Nobody books meanwhile; where it was it is no longer used. Done again after it was cut short, it
+     * is brought to its end.
+     *
+     * @throws LedgerException.Refused when there is no such place, or another ledger is there; nothing was changed
+     */
+    Carried carry(Where where);
 
     /** Whether a ledger that went aside is still there, and went on to or beyond a printed head. */
     boolean wentOn(Path aside, Head printed);

@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
  * @param loft name of the loft
  */
 public record LoftAddress(String host, int port, String database, String user, String loft) {
+    /** No server: the ledger is a file of the shop folder. */
+    public static final LoftAddress NONE = new LoftAddress("", 0, "", "", "");
+
     /** Where a server listens unless it is told otherwise. */
     public static final int USUAL_PORT = 5432;
 
@@ -45,6 +48,11 @@ public record LoftAddress(String host, int port, String database, String user, S
         return LOFT.matcher(text).matches()
                 ? Parsed.of(text)
                 : Parsed.refused("the name of a loft: small letters, figures and hyphens, a letter first, at most 40");
+    }
+
+    /** Whether it names a server at all. */
+    public boolean isNamed() {
+        return !host.isEmpty();
     }
 
     /** A loft on the same server. */

@@ -24,7 +24,7 @@ import java.util.Optional;
  */
 final class LedgerRestore {
     private static final String JOURNAL = "-journal";
-    private static final DateTimeFormatter MOMENT =
+    static final DateTimeFormatter MOMENT =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);
 
     private final Path ledger;
@@ -126,7 +126,7 @@ final class LedgerRestore {
     /** Where the ledger that is there will be kept; nothing when there is none. */
     private Optional<Path> asideName() {
         return Files.exists(ledger, LinkOption.NOFOLLOW_LINKS)
-                ? Optional.of(unused("-replaced-" + MOMENT.format(clock.instant())))
+                ? Optional.of(unused(ledger, "-replaced-" + MOMENT.format(clock.instant())))
                 : Optional.empty();
     }
 
@@ -137,7 +137,7 @@ final class LedgerRestore {
         }
         Path journal = sibling(ledger, JOURNAL);
         if (Files.exists(journal)) {
-            Path name = aside.orElseGet(() -> unused("-replaced-" + MOMENT.format(clock.instant())));
+            Path name = aside.orElseGet(() -> unused(ledger, "-replaced-" + MOMENT.format(clock.instant())));
             Files.copy(journal, sibling(name, JOURNAL), StandardCopyOption.REPLACE_EXISTING);
             Files.delete(journal);
         }
@@ -156,10 +156,10 @@ final class LedgerRestore {
     }
 
     /** A name that no file has: two ledgers may be replaced within one second. */
-    private Path unused(String end) {
-        Path name = beside(end);
+    static Path unused(Path ledger, String end) {
+        Path name = sibling(ledger, end);
         for (int number = 2; Files.exists(name, LinkOption.NOFOLLOW_LINKS); number++) {
-            name = beside(end + "-" + number);
+            name = sibling(ledger, end + "-" + number);
         }
         return name;
     }

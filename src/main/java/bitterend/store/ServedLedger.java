@@ -34,11 +34,11 @@ final class ServedLedger extends SqlLedger {
     }
 
     /** The way to the server is lost between the last word and its answer. */
-    private static final class InDoubt extends RuntimeException {
+    private static final class InDoubt extends LedgerException {
         private static final long serialVersionUID = 1;
 
-        InDoubt(Sql.Failed fault) {
-            super(fault);
+        InDoubt(LoftAddress at, Sql.Failed fault) {
+            super(at.text() + ": the server went away before it said whether it kept this; do it once more", fault);
         }
     }
 
@@ -61,6 +61,7 @@ final class ServedLedger extends SqlLedger {
                             "there is no " + at.text() + " yet: begin one with bitterend stock open SHOP");
                 }
                 ledger.body().check(at.text());
+                ledger.refuseMoved();
                 return true;
             });
             return ledger;
@@ -86,6 +87,52 @@ final class ServedLedger extends SqlLedger {
         } catch (InDoubt lost) {
             asked(act.id(), lost);
         }
+    }
+
+    private void refuseMoved() {
+        String head = moved();
+        if (!head.isEmpty()) {
+            throw new LedgerException.Refused(
+                    at.text() + " was moved away into a file, with the head " + head
+                            + ": take \"ledger\" out of shop.json, or carry the file here again with bitterend stock move-ledger SHOP");
+        }
+    }
+
+    private String moved() {
+        return sql.list("SELECT moved FROM ledger", row -> row.getString(1)).stream()
+                .findFirst()
+                .orElse("");
+    }
+
+    /**
+     * Takes over the events of a file that nobody writes meanwhile, where there is no loft yet or the one that was left behind
+     * when they were moved away.
+     */
+    void takeOver(Sql file) {
+        kept(() -> {
+            if (body().isThere()) {
+                lock();
+                boolean isWhole = LedgerRow.read(sql).equals(LedgerRow.read(file));
+                if (moved().isEmpty() && !isWhole) {
+                    throw there();
+                }
+            } else {
+                make();
+            }
+            new EventCopy(file, sql).copy();
+            sql.run("UPDATE ledger SET moved = ''");
+            return true;
+        });
+    }
+
+    /** Hands its events over, and is left behind. */
+    Head handOver(Consumer<Sql> taking) {
+        return writing(() -> {
+            Head head = new SqlStock(sql).head();
+            taking.accept(sql);
+            sql.run("UPDATE ledger SET moved = ?", head.text());
+            return head;
+        });
     }
 
     private void make() {
@@ -149,7 +196,7 @@ final class ServedLedger extends SqlLedger {
             sql.script("COMMIT");
         } catch (Sql.Failed failed) {
             if (ServerFaults.isLost(failed.fault())) {
-                throw new InDoubt(failed);
+                throw new InDoubt(at, failed);
             }
             throw failed;
         }
@@ -176,7 +223,7 @@ final class ServedLedger extends SqlLedger {
         throw new LedgerException.Unwritable(
                 at.text()
                         + ": the server went away before it said whether it kept this. Once it is there again, book it"
-                        + " once more under the same id (--id " + id + "): it counts once",
+                        + " once more under the same id (--once " + id + "): it counts once",
                 doubt);
     }
 

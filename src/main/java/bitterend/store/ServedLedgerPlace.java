@@ -10,37 +10,34 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.function.Consumer;
 
-/** A ledger among those of other lofts on a PostgreSQL server. */
-public final class ServedLedgerPlace implements LedgerPlace {
-    private final LoftAddress at;
-    private final Clock clock;
-
-    private volatile boolean begun;
-
-    /**
-     * The place of a loft.
-     *
-     * @param clock the time of what is booked
-     */
-    public ServedLedgerPlace(LoftAddress at, Clock clock) {
-        this.at = at;
-        this.clock = clock;
-    }
-
+/**
+ * A ledger among those of other lofts on a PostgreSQL server.
+ *
+ * @param at the loft
+ * @param folder the shop folder, whose file a ledger is carried from and to
+ * @param clock the time of what is booked
+ */
+public record ServedLedgerPlace(LoftAddress at, Path folder, Clock clock) implements LedgerPlace {
     @Override
     public String name() {
         return at.text();
     }
 
-    /** Once begun a loft stays: it is asked for until then. */
+    @Override
+    public String text() {
+        return at.text();
+    }
+
+    @Override
+    public boolean isInTheFolder() {
+        return false;
+    }
+
     @Override
     public boolean isKept() {
-        if (!begun) {
-            try (ServedLedger ledger = ServedLedger.connect(at, clock)) {
-                begun = ledger.isKept();
-            }
+        try (ServedLedger ledger = ServedLedger.connect(at, clock)) {
+            return ledger.isKept();
         }
-        return begun;
     }
 
     @Override
@@ -65,6 +62,12 @@ public final class ServedLedgerPlace implements LedgerPlace {
         throw new LedgerException.Refused(
                 at.text() + " is not put back from a file: a server has tools of its own for it,"
                         + " such as pg_restore. Nothing was changed");
+    }
+
+    @Override
+    public Carried carry(Where where) {
+        LedgerMove move = new LedgerMove(folder, at, clock);
+        return where == Where.SERVER ? move.toServer() : move.toFile();
     }
 
     @Override

@@ -3,6 +3,7 @@ package bitterend.store;
 import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.Ledger;
+import bitterend.stock.LedgerException;
 import bitterend.stock.LedgerPlace;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -18,6 +19,16 @@ public record SqliteLedgerPlace(Path folder, Clock clock) implements LedgerPlace
     @Override
     public String name() {
         return SqliteLedger.NAME;
+    }
+
+    @Override
+    public String text() {
+        return folder.resolve(SqliteLedger.NAME).toString();
+    }
+
+    @Override
+    public boolean isInTheFolder() {
+        return true;
     }
 
     @Override
@@ -43,6 +54,12 @@ public record SqliteLedgerPlace(Path folder, Clock clock) implements LedgerPlace
     @Override
     public Restored restore(Path backup, Whose whose, Event.Act act) {
         return new LedgerRestore(folder, clock).from(backup, whose, act);
+    }
+
+    @Override
+    public Carried carry(Where where) {
+        throw new LedgerException.Refused("shop.json names no server that " + text()
+                + " could be carried to or from; how: bitterend stock move-ledger" + " --help");
     }
 
     @Override

@@ -111,9 +111,14 @@ public record ShopAccess(Path folder, LedgerPlace ledger, Clock clock, String na
         return ledger.name();
     }
 
-    /** Where the ledger of the shop is, or would be. */
-    public Path ledgerFile() {
-        return folder.resolve(ledgerName());
+    /** Where the ledger of the shop is, or would be, for people. */
+    public String ledgerText() {
+        return ledger.text();
+    }
+
+    /** What tells one state of the ledger from another, where the files of the folder do not. */
+    public String ledgerState() {
+        return ledger.isInTheFolder() || !ledger.isKept() ? "" : mark().toString();
     }
 
     /** Asks the ledger something. */

@@ -27,6 +27,7 @@ final class AnswersInForm {
             "stock open",
             "stock backup",
             "stock restore",
+            "stock move-ledger",
             "stock export");
 
     /** A finding with its place is one line, which other programs pick out. */

@@ -91,6 +91,7 @@ record DayInTheShop(Path shop, Path out, String note) {
             "stock",
             "stock open",
             "stock restore",
+            "stock move-ledger",
             "stock order",
             "stock receive",
             "stock post",

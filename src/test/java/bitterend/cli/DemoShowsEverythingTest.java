@@ -33,6 +33,9 @@ final class DemoShowsEverythingTest {
     /** Files that the program writes, or that a loft has only of an older version. */
     private static final Set<String> NOT_TYPED = Set.of("values.json");
 
+    /** A demo runs where nothing is installed: there is no server that it could name. LedgerOnAServerTest shows these. */
+    private static final Set<String> WANTS_A_SERVER = Set.of("ledger", "server", "loft");
+
     /** Lists that may have any name, by the heading of their columns. */
     private static final Map<String, String> NAMED =
             Map.of("A request for a price", "requests", "A list of reels that came in", "came-in.csv");
@@ -50,6 +53,9 @@ final class DemoShowsEverythingTest {
         for (Map.Entry<String, Set<String>> file : asked.entrySet()) {
             Set<String> left = new TreeSet<>(file.getValue());
             left.removeAll(shown(file.getKey()));
+            if (file.getKey().equals("shop.json")) {
+                left.removeAll(WANTS_A_SERVER);
+            }
             if (!left.isEmpty()) {
                 missing.put(file.getKey(), left);
             }

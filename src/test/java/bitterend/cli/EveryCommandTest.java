@@ -3,6 +3,7 @@ package bitterend.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bitterend.Folders;
+import bitterend.store.LoftServer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,6 +49,11 @@ final class EveryCommandTest {
                             "quote accept SHOP Q-2601; quote back SHOP Q-2601")),
             Map.entry("stock open", List.of("forget; stock open SHOP")),
             Map.entry("stock restore", List.of("stock backup SHOP OUT/b.db; stock restore SHOP OUT/b.db")),
+            Map.entry(
+                    "stock move-ledger",
+                    List.of(
+                            "server; stock move-ledger SHOP",
+                            "server; stock move-ledger SHOP; stock move-ledger SHOP --to-file")),
             Map.entry(
                     "stock order",
                     List.of(
@@ -98,7 +104,7 @@ final class EveryCommandTest {
     /** What is no page, with the reason; every other command that prints a result offers it as HTML and as PDF. */
     private static final Map<String, Set<String>> NO_PAGE = Map.of(
             "writes the file that it is there for, and prints where",
-            Set.of("init", "sheet", "stock open", "stock backup", "stock restore", "stock export"),
+            Set.of("init", "sheet", "stock open", "stock backup", "stock restore", "stock move-ledger", "stock export"),
             "books an event: stock history, stock trace, orders and quote list print what was booked as pages",
             Set.of(
                     "orders release",
@@ -194,6 +200,7 @@ final class EveryCommandTest {
     private static void prepare(DayInTheShop day, String step) throws IOException {
         Path orders = day.shop().resolve("orders.csv");
         switch (step) {
+            case "server" -> LoftServer.shared().name(day.shop());
             case "forget" -> {
                 for (String file : List.of("stock.db", "stock.db-wal", "stock.db-shm")) {
                     Files.deleteIfExists(day.shop().resolve(file));

@@ -69,6 +69,7 @@ final class FileReferenceTest {
                 "shop.json;/prices;prices member",
                 "shop.json;/quote;quote member",
                 "shop.json;/letter;letter member",
+                "shop.json;/ledger;ledger member",
                 "ropes.json;/ropes/0 /ropes/17;member",
                 "thimbles.json;/thimbles/0 /thimbles/5;thimble",
                 "thimbles.json;/fittings/0;fitting"
@@ -103,11 +104,18 @@ final class FileReferenceTest {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /** The demo loft, and a server that its ledger would be on. */
     private void copyLoft() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("demo-data", "gannet-loft"))) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 Files.copy(file, shop.resolve(file.getFileName()));
             }
         }
+        Path settings = shop.resolve("shop.json");
+        Files.writeString(
+                settings,
+                Files.readString(settings)
+                        .replaceFirst(
+                                "\\{", "{\"ledger\": {\"server\": \"lofts.example/ropes\", \"loft\": \"gannet\"},"));
     }
 }

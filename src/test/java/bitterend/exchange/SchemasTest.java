@@ -35,7 +35,12 @@ final class SchemasTest {
     private static final JsonMapper JSON = new JsonMapper();
     /** For each file its lists and objects, by the table that says what is in them. */
     private static final Map<String, Map<String, String>> INSIDE = Map.of(
-            "shop.json", Map.of("prices", "prices member", "quote", "quote member", "letter", "letter member"),
+            "shop.json",
+                    Map.of(
+                            "prices", "prices member",
+                            "quote", "quote member",
+                            "letter", "letter member",
+                            "ledger", "ledger member"),
             "ropes.json", Map.of("ropes", "member"),
             "thimbles.json", Map.of("thimbles", "thimble", "fittings", "fitting", "hardware", "hardware"),
             "assemblies.json", Map.of("products", "member"),

@@ -86,6 +86,33 @@ public final class LoftServer implements AutoCloseable {
         return "bench@127.0.0.1:" + port + "/postgres";
     }
 
+    /** Names a loft that no other test has in the {@code shop.json} of a shop. */
+    public String name(Path shop) throws IOException {
+        return name(shop, newLoft().loft());
+    }
+
+    /** Names a loft in the {@code shop.json} of a shop. */
+    public String name(Path shop, String loft) throws IOException {
+        Path settings = shop.resolve("shop.json");
+        Files.writeString(
+                settings,
+                unnamed(Files.readString(settings, UTF_8))
+                        .replaceFirst(
+                                "\\{", "{\"ledger\": {\"server\": \"" + named() + "\", \"loft\": \"" + loft + "\"},"),
+                UTF_8);
+        return loft;
+    }
+
+    /** Takes the loft out of it again. */
+    public static void forget(Path shop) throws IOException {
+        Path settings = shop.resolve("shop.json");
+        Files.writeString(settings, unnamed(Files.readString(settings, UTF_8)), UTF_8);
+    }
+
+    private static String unnamed(String settings) {
+        return settings.replaceFirst("\"ledger\": \\{[^}]*\\},", "");
+    }
+
     /** Does something behind the back of the program. */
     void script(String... statements) throws SQLException {
         try (Connection connection = connection();

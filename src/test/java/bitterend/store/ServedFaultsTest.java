@@ -40,7 +40,7 @@ final class ServedFaultsTest {
 
     @BeforeEach
     void begin() {
-        ServedLedgerPlace place = new ServedLedgerPlace(loft, LedgerContract.CLOCK);
+        ServedLedgerPlace place = new ServedLedgerPlace(loft, folder, LedgerContract.CLOCK);
         place.begin(LedgerContract.act(Event.Kind.OPENED).with("reels", "2"), books -> {
             for (String id : List.of("K1", "K2")) {
                 books.append(new Movement.Entry(
@@ -92,8 +92,8 @@ final class ServedFaultsTest {
     void userWithoutRights_isTold() throws SQLException {
         SERVER.script("DROP ROLE IF EXISTS visitor", "CREATE ROLE visitor LOGIN");
         LoftAddress visitor = SERVER.server("visitor", "postgres").of("visitors");
-        LedgerException refused =
-                assertThrows(LedgerException.Unwritable.class, () -> new ServedLedgerPlace(visitor, Clock.systemUTC())
+        LedgerException refused = assertThrows(
+                LedgerException.Unwritable.class, () -> new ServedLedgerPlace(visitor, folder, Clock.systemUTC())
                         .begin(LedgerContract.act(Event.Kind.OPENED), books -> {}));
         assertTrue(refused.sentence().contains("does not give this user the right"), refused.sentence());
     }
@@ -104,8 +104,8 @@ final class ServedFaultsTest {
         assertTold(loft, "was written by a newer version of this program");
     }
 
-    private static void assertTold(LoftAddress at, String words) {
-        ServedLedgerPlace place = new ServedLedgerPlace(at, Clock.systemUTC());
+    private void assertTold(LoftAddress at, String words) {
+        ServedLedgerPlace place = new ServedLedgerPlace(at, folder, Clock.systemUTC());
         LedgerException told =
                 assertThrows(LedgerException.class, () -> place.toRead().close());
         assertTrue(told.sentence().contains(words), told.sentence());

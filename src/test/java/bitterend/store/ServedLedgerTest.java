@@ -30,12 +30,12 @@ final class ServedLedgerTest extends LedgerContract {
         if (at.equals(folder)) {
             loft = next;
         }
-        return new ServedLedgerPlace(next, clock);
+        return new ServedLedgerPlace(next, folder, clock);
     }
 
     @Override
     LedgerPlace newPlaceOfTheSame(Clock clock) {
-        return new ServedLedgerPlace(loft, clock);
+        return new ServedLedgerPlace(loft, folder, clock);
     }
 
     @Override

@@ -32,7 +32,7 @@ final class TwoPlacesTest {
     @Test
     void sameWork_givesTheSameLedgerInEitherPlace() {
         LedgerPlace file = new SqliteLedgerPlace(folder, LedgerContract.CLOCK);
-        LedgerPlace served = new ServedLedgerPlace(LoftServer.shared().newLoft(), LedgerContract.CLOCK);
+        LedgerPlace served = new ServedLedgerPlace(LoftServer.shared().newLoft(), folder, LedgerContract.CLOCK);
         for (LedgerPlace place : List.of(file, served)) {
             place.begin(LedgerContract.act(Event.Kind.OPENED).withId("begun"), books -> {});
         }

@@ -44,6 +44,11 @@ public final class LookAfterLedger {
         return at.ledger().restore(backup, whose, act);
     }
 
+    /** Carries it to the server that the shop names, or from there into a file. */
+    public LedgerPlace.Carried carry(LedgerPlace.Where where) {
+        return at.ledger().carry(where);
+    }
+
     /** What is found when it is added up again. */
     public sealed interface Verified {
         /** All agrees. */
