@@ -62,11 +62,15 @@ final class ArchitectureTest {
             Map.entry("packing.proof", ""),
             Map.entry("packing.linear", ""),
             Map.entry("packing.effort", "packing.linear"),
-            Map.entry("packing.patterns", "packing.effort packing.linear packing.patterns.knapsack"),
+            Map.entry("packing.cells", ""),
+            Map.entry(
+                    "packing.patterns",
+                    "packing.effort packing.linear packing.patterns.fewest packing.patterns.knapsack packing.proof"),
+            Map.entry("packing.patterns.fewest", "packing.cells packing.effort packing.linear packing.proof"),
             Map.entry("packing.patterns.knapsack", "packing.effort"),
             Map.entry(
                     "packing.loads",
-                    "catalogue demand measure packing packing.effort packing.linear packing.proof stock"),
+                    "catalogue demand measure packing packing.cells packing.effort packing.linear packing.proof stock"),
             Map.entry("packing.greedy", "demand packing packing.bench"),
             Map.entry("packing.bench", "demand measure packing stock"),
             Map.entry("packing.order", "demand finding measure packing packing.bench stock"),

@@ -35,6 +35,7 @@ public final class Benchmarks {
                 .addSubcommand(new Days())
                 .addSubcommand(new Crowded())
                 .addSubcommand(new Growth())
+                .addSubcommand(new HardProblems())
                 .addSubcommand(new Load())
                 .addSubcommand(new MoreAndLess())
                 .addSubcommand(new Rolling())

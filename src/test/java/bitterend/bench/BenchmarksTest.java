@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -37,6 +38,8 @@ final class BenchmarksTest {
         "load --busy 0, --busy: found 0",
         "growth --time -1, --time: found -1.0",
         "growth 100, '100'",
+        "hard --count 0, --count: found 0",
+        "hard --kind SOFT, 'SOFT'",
         "steps --forks 0, --forks: found 0",
         "steps sawing, 'found sawing, expected pricing, master or score'",
         "less many, 'many'",
@@ -92,6 +95,16 @@ final class BenchmarksTest {
                         .filter(line -> line.startsWith("  30 pieces, seed "))
                         .count());
         assertTrue(lines.get(lines.size() - 1).startsWith("targets, 30-300 pieces, 2 days, both: gap median "));
+    }
+
+    @Test
+    void hard_printsProblemsThatOneReads_andTheCheckerConfirmsTheCases(@TempDir Path folder) throws IOException {
+        assertEquals(0, run("hard --pieces 45 --length 5000 --count 2"));
+        Path file = folder.resolve("drawn.tsv");
+        Files.writeString(file, out.toString());
+        out.getBuffer().setLength(0);
+        assertEquals(0, run("one --each " + file));
+        assertEquals(2, out.toString().split("by cases in", -1).length - 1, out::toString);
     }
 
     @Test

@@ -1,8 +1,11 @@
 package bitterend.bench;
 
+import bitterend.packing.check.FewestCheck;
 import bitterend.packing.patterns.Effort;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
+import bitterend.packing.patterns.ReelKind;
+import bitterend.packing.proof.FewestProof;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
@@ -12,6 +15,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -49,7 +55,8 @@ final class PackingBench implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
 
-    private record Outcome(Instance instance, PatternPlan plan, double seconds) {
+    /** @param checked what was found wrong with a proof by cases, and the seconds that took; empty where there is none */
+    private record Outcome(Instance instance, PatternPlan plan, double seconds, Optional<Checked> checked) {
         boolean proven() {
             return plan.complete() && plan.proven();
         }
@@ -63,6 +70,10 @@ final class PackingBench implements Callable<Integer> {
         }
     }
 
+    private boolean refused;
+
+    private record Checked(String fault, double seconds) {}
+
     @Override
     public Integer call() throws IOException, InterruptedException, ExecutionException {
         Benchmarks.positive(spec, "--time", seconds);
@@ -72,7 +83,7 @@ final class PackingBench implements Callable<Integer> {
                 throw new ParameterException(spec.commandLine(), "FILE: cannot read " + file);
             }
         }
-        out().println("set\tinstances\tproven\tbest\tmedian_s\tp95_s\tmax_s\tworst_gap");
+        out().println("set\tinstances\tproven\tbest\tmedian_s\tp95_s\tmax_s\tworst_gap\tby_cases\tcheck_max_s");
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             for (Path file : files) {
@@ -83,7 +94,7 @@ final class PackingBench implements Callable<Integer> {
         } finally {
             pool.shutdownNow();
         }
-        return 0;
+        return refused ? Benchmarks.PLAN_REFUSED : 0;
     }
 
     private PrintWriter out() {
@@ -105,12 +116,32 @@ final class PackingBench implements Callable<Integer> {
             }
         }
         summary(set, outcomes);
+        refused |= outcomes.stream().anyMatch(outcome -> outcome.checked()
+                .filter(checked -> !checked.fault().isEmpty())
+                .isPresent());
     }
 
     private Outcome solve(Instance instance) {
         long start = now();
         PatternPlan plan = PatternPacker.pack(instance.problem(), effort(start));
-        return new Outcome(instance, plan, (now() - start) / 1e9);
+        double taken = (now() - start) / 1e9;
+        return new Outcome(instance, plan, taken, plan.denial().map(proof -> checked(instance, plan, proof)));
+    }
+
+    /** Has the checker look at why one reel less is too few. */
+    private Checked checked(Instance instance, PatternPlan plan, FewestProof proof) {
+        long start = now();
+        ReelKind reel = instance.problem().reels().get(0);
+        Map<Long, Integer> pieces = new TreeMap<>();
+        for (int i = 0; i < reel.lengths().size(); i++) {
+            pieces.merge(
+                    reel.lengths().get(i) + reel.cutLoss(),
+                    instance.problem().items().get(i).demand(),
+                    Integer::sum);
+        }
+        long room = reel.runs().get(0).length() + reel.cutLoss();
+        String fault = FewestCheck.fault(proof, room, pieces, plan.cost() / reel.opening() - 1);
+        return new Checked(fault, (now() - start) / 1e9);
     }
 
     private long now() {
@@ -129,7 +160,7 @@ final class PackingBench implements Callable<Integer> {
                 new Percentiles(outcomes.stream().map(Outcome::seconds).toList());
         out().printf(
                         Locale.ROOT,
-                        "%s\t%d\t%d\t%d\t%.3f\t%.3f\t%.3f\t%.4f%%%n",
+                        "%s\t%d\t%d\t%d\t%.3f\t%.3f\t%.3f\t%.4f%%\t%d\t%.3f%n",
                         set,
                         outcomes.size(),
                         outcomes.stream().filter(Outcome::proven).count(),
@@ -137,7 +168,15 @@ final class PackingBench implements Callable<Integer> {
                         times.median(),
                         times.at(0.95),
                         times.most(),
-                        100 * outcomes.stream().mapToDouble(Outcome::gap).max().orElse(0));
+                        100 * outcomes.stream().mapToDouble(Outcome::gap).max().orElse(0),
+                        outcomes.stream()
+                                .filter(outcome -> outcome.checked().isPresent())
+                                .count(),
+                        outcomes.stream()
+                                .flatMap(outcome -> outcome.checked().stream())
+                                .mapToDouble(Checked::seconds)
+                                .max()
+                                .orElse(0));
     }
 
     private void print(Outcome outcome) {
@@ -146,7 +185,7 @@ final class PackingBench implements Callable<Integer> {
         boolean wrong = plan.bound() > instance.upper() || (plan.complete() && plan.cost() < instance.lower());
         out().printf(
                         Locale.ROOT,
-                        "  %s\tcost %d\tbound %d\tpublished %d-%d\t%s\t%.3f s%s%n",
+                        "  %s\tcost %d\tbound %d\tpublished %d-%d\t%s\t%.3f s%s%s%n",
                         instance.name(),
                         plan.cost(),
                         plan.bound(),
@@ -154,6 +193,13 @@ final class PackingBench implements Callable<Integer> {
                         instance.upper(),
                         outcome.proven() ? (plan.boundByBranching() ? "proven by search" : "proven") : "open",
                         outcome.seconds(),
+                        outcome.checked().map(PackingBench::said).orElse(""),
                         wrong ? "\tCONTRADICTS THE PUBLISHED BOUNDS" : "");
+    }
+
+    private static String said(Checked checked) {
+        return checked.fault().isEmpty()
+                ? String.format(Locale.ROOT, "\tconfirmed by cases in %.3f s", checked.seconds())
+                : "\tREFUSED: " + checked.fault();
     }
 }

@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 /** What may still be spent. Looks at the clock and the cancel flag every so many steps only. */
 public final class Budget implements Simplex.Steps {
     private static final long LOOK = 1 << 14;
+    private static final int PER_CENT = 100;
 
     private final long limit;
     private final long deadline;
@@ -40,6 +41,12 @@ public final class Budget implements Simplex.Steps {
     public Budget part(long work, Duration time) {
         long end = Math.min(deadline - System.nanoTime(), time.toNanos());
         return new Budget(Math.min(work, Math.max(0, limit - spent)), System.nanoTime() + end, stop);
+    }
+
+    /** So many per cent of what is left, of the work and by the clock. */
+    public Budget share(int percent) {
+        long work = limit == Long.MAX_VALUE ? limit : Math.max(0, limit - spent) / PER_CENT * percent;
+        return part(work, Duration.ofMillis(millisLeft() / PER_CENT * percent));
     }
 
     /** Takes over what a part has spent. */

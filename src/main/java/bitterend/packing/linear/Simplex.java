@@ -119,6 +119,11 @@ public final class Simplex {
         return rows.artificial[i];
     }
 
+    /** The surplus column of a row; at a price of its own the row may hardly be exceeded. */
+    public int surplus(int i) {
+        return rows.surplus[i];
+    }
+
     /** The column that is basic at place r. */
     public int basic(int r) {
         return basis.column[r];

@@ -1,7 +1,7 @@
 package bitterend.packing.loads;
 
+import bitterend.packing.cells.Passes;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class LoadTable {
     /** Worth of a load that cannot be cut. */
-    static final int NEVER = -1_500_000_000;
+    static final int NEVER = Passes.NEVER;
     /** Loads that can be cut are worth more, all charges and the value of the run taken off. */
     static final int REACHED = -850_000_000;
     /** Charges of a run together are no more. */
@@ -19,7 +19,7 @@ final class LoadTable {
 
     private Steps steps = new Steps();
     private int cells;
-    private final List<int[]> pool = new ArrayList<>();
+    private final Passes passes = new Passes();
     private final List<int[]> layers = new ArrayList<>();
     private final List<Integer> opened = new ArrayList<>();
     /** For every charge, the layer it began with. */
@@ -29,16 +29,12 @@ final class LoadTable {
     int[] fill(Steps by, int largest) {
         steps = by;
         cells = largest + 1;
-        for (int l = 0; l < layers.size(); l++) {
-            if (l == 0 || layers.get(l) != layers.get(l - 1)) {
-                pool.add(layers.get(l));
-            }
-        }
+        passes.giveBack(layers);
+        passes.cells(cells);
         layers.clear();
         opened.clear();
         before = new int[by.count()];
-        int[] first = layer();
-        Arrays.fill(first, 0, cells, NEVER);
+        int[] first = passes.emptyRow();
         first[0] = 0;
         layers.add(first);
         for (int s = 0; s < by.count(); s++) {
@@ -51,15 +47,6 @@ final class LoadTable {
         return layers.get(layers.size() - 1);
     }
 
-    private int[] layer() {
-        for (int p = pool.size() - 1; p >= 0; p--) {
-            if (pool.get(p).length >= cells) {
-                return pool.remove(p);
-            }
-        }
-        return new int[cells];
-    }
-
     private void step(int s) {
         switch (steps.at(s, 0)) {
             case Steps.OPEN -> {
@@ -68,7 +55,7 @@ final class LoadTable {
             }
             case Steps.CHARGE -> {
                 before[s] = opened.remove(opened.size() - 1);
-                int[] next = layer();
+                int[] next = passes.row();
                 if (steps.at(s, 2) == 1) {
                     charge(last(), steps.at(s, 1), next, cells);
                 } else {
@@ -81,50 +68,7 @@ final class LoadTable {
     }
 
     private int[] cut(int s, int[] from) {
-        int size = steps.at(s, 2);
-        int price = steps.at(s, 3);
-        int least = steps.at(s, 4);
-        int most = Math.min(steps.at(s, 5), (cells - 1) / size);
-        if (least == 0) {
-            return upTo(most, size, price, from);
-        }
-        int[] next = layer();
-        Arrays.fill(next, 0, cells, NEVER);
-        for (int q = least; q <= most; q++) {
-            raise(from, q * size, q * price, next, cells);
-        }
-        return next;
-    }
-
-    /** Up to so many copies: none or one, then as many again and so on, so that seven copies take three passes. */
-    private int[] upTo(int most, int size, int price, int[] from) {
-        int[] layer = from;
-        int copies = 0;
-        while (copies < most) {
-            int more = Math.min(copies + 1, most - copies);
-            int[] next = layer();
-            raised(layer, more * size, more * price, next, cells);
-            if (layer != from) {
-                pool.add(layer);
-            }
-            layer = next;
-            copies += more;
-        }
-        return layer;
-    }
-
-    private static void raised(int[] from, int shift, int worth, int[] next, int cells) {
-        System.arraycopy(from, 0, next, 0, shift);
-        for (int c = shift; c < cells; c++) {
-            next[c] = Math.max(from[c], from[c - shift] + worth);
-        }
-    }
-
-    private static void raise(int[] from, int shift, int worth, int[] next, int cells) {
-        int length = cells - shift;
-        for (int c = 0; c < length; c++) {
-            next[c + shift] = Math.max(next[c + shift], from[c] + worth);
-        }
+        return passes.copies(from, steps.at(s, 2), steps.at(s, 3), steps.at(s, 4), steps.at(s, 5));
     }
 
     private static void charge(int[] from, int charge, int[] next, int cells) {

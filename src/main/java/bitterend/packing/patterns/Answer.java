@@ -64,6 +64,7 @@ final class Answer {
                 best.bound(),
                 proof(solver.root(), solver.rootGiven(), instance.step),
                 proof(solver.weightRoot(), 0, 1),
+                best.denial(),
                 work);
     }
 

@@ -25,6 +25,12 @@ final class ColumnGeneration {
 
     private static final long SMALL_QUICK = 1_000_000;
 
+    /** Per cent of what is left that the question whether one reel less is enough may take. */
+    private static final int FOR_ONE_REEL_LESS = 75;
+
+    /** Part of a step between two costs. */
+    private static final double ALMOST = 1e-4;
+
     private final Instance instance;
     private final Rejection rejection;
     private final Incumbent best;
@@ -33,6 +39,8 @@ final class ColumnGeneration {
     private final Pricer pricer;
     private final GapClosing endgame;
     private Bound root = Bound.NOTHING;
+    /** What few patterns are left by; its prices are those of the program where they prove as much as the root. */
+    private Bound forPatterns = Bound.NOTHING;
 
     /** @param shortcut whether a small problem may be solved by counting its states */
     ColumnGeneration(Instance instance, Rejection rejection, Incumbent best, Effort effort, boolean shortcut) {
@@ -84,9 +92,16 @@ final class ColumnGeneration {
         if (root.price().length == 0 || master.bound().higherThan(root)) {
             root = master.bound();
         }
+        forPatterns = isAlmost(master.own()) ? master.own() : root;
         best.raise(instance.roundUp(root.ceiling()), rejection);
         boolean hopeless = rejection.mode() == Rejection.Mode.NEVER && master.converged() && master.unmet() > 1e-6;
         return hopeless ? Optional.empty() : Optional.of(master);
+    }
+
+    /** Whether a bound is as high as the root but for so little that no plan can be told apart by it. */
+    private boolean isAlmost(Bound own) {
+        double lower = (double) root.numerator() / root.scale() - (double) own.numerator() / own.scale();
+        return own.price().length > 0 && lower <= ALMOST * instance.step;
     }
 
     private void search(Master master, Budget budget) {
@@ -107,6 +122,11 @@ final class ColumnGeneration {
                         new BranchingOnReelCounts(instance, pricer, rejection, best, master, effort.seed(), budget);
                 counts.run(Integer.MAX_VALUE, instance.roundUp(root.ceiling()));
             }
+            if (wave == 0 && !quick && rejection.mode() == Rejection.Mode.NEVER && OneReelLess.isFor(instance, best)) {
+                Budget part = budget.share(FOR_ONE_REEL_LESS);
+                new OneReelLess(instance, best).run(part);
+                budget.charge(part);
+            }
             if (rejection.mode() == Rejection.Mode.NEVER && best.complete() && !best.closed(rejection)) {
                 endgame(wave, budget);
             }
@@ -126,7 +146,7 @@ final class ColumnGeneration {
         Budget part = quick ? budget.part(QUICK_WORK) : budget;
         int patterns = quick ? QUICK_PATTERNS : 4_000 << Math.min(5, wave);
         endgame.most(patterns);
-        best.raise(endgame.run(root, new int[most.length], most, part), rejection);
+        best.raise(endgame.run(forPatterns, new int[most.length], most, part), rejection);
     }
 
     Bound root() {

@@ -3,6 +3,8 @@ package bitterend.packing.patterns;
 import bitterend.packing.effort.Budget;
 import bitterend.packing.patterns.knapsack.ItemsByDensity;
 import bitterend.packing.patterns.knapsack.KnapsackBound;
+import bitterend.packing.patterns.knapsack.Reach;
+import bitterend.packing.patterns.knapsack.RoomTable;
 import bitterend.packing.patterns.knapsack.RunSolution;
 import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
@@ -102,7 +104,9 @@ final class Enumeration {
     private List<RunSolution> ways(ReelType type, int r, long enough, boolean maximal) {
         ValuedRun run = type.runs[r];
         ItemsByDensity order = ItemsByDensity.of(type.load, lifted(), instance.demand, run.cap);
-        KnapsackBound reach = new KnapsackBound(order, run, pricer.hull(run), bound.scale());
+        Reach reach = RoomTable.of(order, run, budget)
+                .<Reach>map(table -> table)
+                .orElseGet(() -> new KnapsackBound(order, run, pricer.hull(run), bound.scale()));
         return new RunEnumeration(run, order, reach, bound.scale(), enough, maximal, found).find();
     }
 

@@ -1,7 +1,9 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.proof.FewestProof;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The best plan so far. Takes plans from several threads; what it takes is trimmed, priced and checked here. */
@@ -13,6 +15,7 @@ final class Incumbent {
     private long cost;
     private long bound;
     private long weightBound;
+    private Optional<FewestProof> denial = Optional.empty();
 
     Incumbent(Instance instance, Consumer<Progress> listener) {
         this.instance = instance;
@@ -66,6 +69,16 @@ final class Incumbent {
             bound = proven;
             listener.accept(new Progress(weight, cost, Math.min(bound, cost)));
         }
+    }
+
+    /** Keeps why a plan of one reel less than the best one cannot be. */
+    synchronized void deny(FewestProof proof) {
+        denial = Optional.of(proof);
+    }
+
+    /** Why a reel less is too few, where that was shown by cases. */
+    synchronized Optional<FewestProof> denial() {
+        return denial;
     }
 
     synchronized boolean complete() {

@@ -25,6 +25,8 @@ final class Master {
     private final Rejection rejection;
     private final MasterProgram program;
     private Bound bound = Bound.NOTHING;
+    /** The best bound by its own duals, whatever was known beforehand. */
+    private Bound own = Bound.NOTHING;
     /** Duals of the best bound so far. */
     private double[] center = new double[0];
 
@@ -93,6 +95,7 @@ final class Master {
     void solve(long cutoff, int rounds, boolean whole, Budget budget) {
         converged = false;
         bound = floor;
+        own = Bound.NOTHING;
         floor = Bound.NOTHING;
         double smooth = SMOOTH;
         for (int round = 0; round < rounds && !budget.over(); round++) {
@@ -174,6 +177,9 @@ final class Master {
         new SafeBound(instance, rejection)
                 .of(program.units.scale, price, mu, reducedProfit, program.residual, program.least, program.most)
                 .ifPresent(found -> {
+                    if (!own.higherThan(found)) {
+                        own = found;
+                    }
                     if (bound.price().length == 0 || found.higherThan(bound)) {
                         bound = found;
                         center = used;
@@ -184,6 +190,14 @@ final class Master {
     /** The best safe bound of the last {@link #solve}, on what is still to be planned. */
     Bound bound() {
         return bound;
+    }
+
+    /**
+     * The same by prices that the program came upon itself. Where what was known beforehand, or was found sooner, proves as
+     * much, these may say more of which patterns are of use.
+     */
+    Bound own() {
+        return own;
     }
 
     boolean converged() {

@@ -1,6 +1,8 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.proof.FewestProof;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The best plan found and what is known about all plans.
@@ -13,6 +15,7 @@ import java.util.List;
  * @param bound no plan that leaves no more weight unplanned than this one costs less
  * @param root proves a bound on the cost, by numbers that can be checked; at most {@code bound}
  * @param weightRoot proves a bound on the unplanned weight
+ * @param denial why one reel less is too few, where reels are alike and cut flat and cases had to show it
  * @param work steps spent
  */
 public record PatternPlan(
@@ -24,6 +27,7 @@ public record PatternPlan(
         long bound,
         DualProof root,
         DualProof weightRoot,
+        Optional<FewestProof> denial,
         long work) {
     public PatternPlan {
         draws = List.copyOf(draws);

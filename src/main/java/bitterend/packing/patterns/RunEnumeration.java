@@ -1,7 +1,7 @@
 package bitterend.packing.patterns;
 
 import bitterend.packing.patterns.knapsack.ItemsByDensity;
-import bitterend.packing.patterns.knapsack.KnapsackBound;
+import bitterend.packing.patterns.knapsack.Reach;
 import bitterend.packing.patterns.knapsack.RunSolution;
 import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
@@ -11,7 +11,7 @@ import java.util.List;
 final class RunEnumeration {
     private final ValuedRun run;
     private final ItemsByDensity order;
-    private final KnapsackBound reach;
+    private final Reach reach;
     private final long scale;
     private final FoundPatterns found;
     private final long enough;
@@ -27,7 +27,7 @@ final class RunEnumeration {
     RunEnumeration(
             ValuedRun run,
             ItemsByDensity order,
-            KnapsackBound reach,
+            Reach reach,
             long scale,
             long enough,
             boolean maximal,

@@ -4,7 +4,7 @@ package bitterend.packing.patterns.knapsack;
  * How much worth, less what the run loses, can still be reached from a load: the bound of all knapsack searches. It
  * follows the convex hull of the drop up to the corner where the hull gets steeper than the densest item left.
  */
-public final class KnapsackBound {
+public final class KnapsackBound implements Reach {
     private final ItemsByDensity order;
     private final long cap;
     private final int shift;
@@ -64,7 +64,7 @@ public final class KnapsackBound {
         return quotient;
     }
 
-    /** At least the best worth minus drop over all ways to go on from here with items from place u on, or to stop. */
+    @Override
     public long from(int u, long load, long worth) {
         return worth + gain(u, load);
     }

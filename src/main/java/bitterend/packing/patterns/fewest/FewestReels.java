@@ -1,0 +1,107 @@
+package bitterend.packing.patterns.fewest;
+
+import bitterend.packing.effort.Budget;
+import bitterend.packing.proof.FewestProof;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Answers whether so many reels are enough.
+ *
+ * <p>Sources: P. C. Gilmore, R. E. Gomory, "A linear programming approach to the cutting stock problem", Operations Research 9
+ * (1961) 849-859; L. S. Lasdon, <i>Optimization Theory for Large Systems</i>, Macmillan 1970 (what prices prove); F.
+ * Vanderbeck, "Computational study of a column generation algorithm for bin packing and cutting stock problems", Mathematical
+ * Programming 86 (1999) 565-594 (branching on what lies together). The waste that bounds each load, the branching on the
+ * reel's longest piece and the race are ours.
+ */
+public final class FewestReels {
+    /** Cells of a table. */
+    private static final long MOST_CELLS = 20_000_000;
+    /** Nodes of each rule in the first lap; four times as many in each after it. */
+    private static final int FIRST_LAP = 30;
+
+    private static final int LAPS = 3;
+    private static final int LONGER = 4;
+
+    private final ReelQuestion question;
+    private List<int[][]> plan = List.of();
+    private Optional<FewestProof> denial = Optional.empty();
+    private int nodes;
+
+    public FewestReels(ReelQuestion question) {
+        this.question = question;
+    }
+
+    /** Whether tables of it are small enough. */
+    public static boolean isFor(ReelQuestion question) {
+        return question.waste >= 0 && (long) question.items() * (question.room + 1) <= MOST_CELLS;
+    }
+
+    /** Looks for a plan or the reason why there is none, until that is found, or the laps or the budget end. */
+    public void run(Budget budget) {
+        if (!race(question, budget) && !budget.over()) {
+            ReelQuestion single = question.pieceByPiece();
+            if (single.items() > question.items() && isFor(single)) {
+                race(single, budget);
+            }
+        }
+    }
+
+    /** Whether it was answered. */
+    private boolean race(ReelQuestion of, Budget budget) {
+        Program program = new Program(of, 7);
+        PatternTable table = new PatternTable(of);
+        List<Tree> trees = new ArrayList<>();
+        for (Rule rule : Rule.values()) {
+            trees.add(new Tree(of, program, table, rule));
+        }
+        int lap = FIRST_LAP;
+        for (int l = 0; l < LAPS; l++) {
+            for (Tree tree : trees) {
+                boolean answered = tree.run(lap, budget);
+                if (answered) {
+                    nodes = trees.stream().mapToInt(Tree::nodes).sum();
+                    answer(of, tree);
+                    return true;
+                }
+                if (budget.over()) {
+                    return false;
+                }
+            }
+            lap *= LONGER;
+        }
+        return false;
+    }
+
+    private void answer(ReelQuestion of, Tree tree) {
+        if (tree.plan().isEmpty()) {
+            denial = Optional.of(DenialWriter.of(of, tree.root));
+            return;
+        }
+        List<int[][]> reels = new ArrayList<>();
+        for (Column column : tree.plan()) {
+            int[] size = new int[column.item.length];
+            for (int t = 0; t < size.length; t++) {
+                size[t] = of.size[column.item[t]];
+            }
+            reels.add(new int[][] {size, column.count.clone()});
+        }
+        plan = reels;
+    }
+
+    /** A plan of so many reels: of each the sizes of its pieces, in steps, and how many of each; none where none was found. */
+    public List<int[][]> plan() {
+        return plan;
+    }
+
+    /** Why there is no plan of so many reels, sizes in steps; empty where that is not known. */
+    public Optional<FewestProof> denial() {
+        return denial;
+    }
+
+    /** Nodes looked at. */
+    public int nodes() {
+        return nodes;
+    }
+}

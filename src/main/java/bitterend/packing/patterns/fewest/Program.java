@@ -1,0 +1,147 @@
+package bitterend.packing.patterns.fewest;
+
+import bitterend.packing.effort.Budget;
+import bitterend.packing.linear.Simplex;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The linear program of a question: every piece is cut just once, at a price for pieces too few or too many, and as few reels
+ * as can be. Columns stay when the search goes on elsewhere; those that may not be used there are shut. {@code double} only to
+ * choose the whole prices.
+ */
+final class Program {
+    /** Price of a piece too few or too many: so much, and so much for a reel full of it. */
+    private static final double A_PIECE = 0.5;
+
+    private static final double A_REEL = 4;
+    /** No column is worth as much. */
+    private static final double SHUT = 1000;
+
+    private static final double WHOLE = 1e-6;
+    private static final int MOST_BITS = 28;
+    /** How often those prices can be doubled. */
+    private static final int MOST_DOUBLINGS = 6;
+
+    private final ReelQuestion question;
+    private final Simplex lp;
+    private final List<Column> columns = new ArrayList<>();
+    private final Set<Column> known = new HashSet<>();
+    private final int own;
+    private int doublings;
+    /** Units of a whole price in a reel. */
+    private int scale;
+
+    Program(ReelQuestion question, long seed) {
+        this.question = question;
+        int items = question.items();
+        double[] rhs = new double[items];
+        for (int i = 0; i < items; i++) {
+            rhs[i] = question.count[i];
+        }
+        lp = new Simplex(rhs, new double[items], seed);
+        own = lp.columns();
+        price();
+    }
+
+    /** Prices the pieces too few or too many; no pattern may be worth more than tables can hold. */
+    private void price() {
+        for (int i = 0; i < question.items(); i++) {
+            double price = Math.scalb(A_REEL * question.size[i] / question.room + A_PIECE, doublings);
+            lp.cost(lp.artificial(i), price);
+            lp.cost(lp.surplus(i), price);
+        }
+        int onReel = question.room / question.size[question.items() - 1];
+        double dearest = Math.scalb(A_REEL + A_PIECE * (onReel + 1), doublings);
+        int bits = MOST_BITS;
+        while (bits > 0 && Math.scalb(dearest, bits) > PatternTable.LARGEST) {
+            bits--;
+        }
+        scale = 1 << bits;
+    }
+
+    /** Doubles the prices of pieces too few or too many, where the program would rather pay those; false at the end of that. */
+    boolean dearer() {
+        if (doublings == MOST_DOUBLINGS) {
+            return false;
+        }
+        doublings++;
+        price();
+        return true;
+    }
+
+    /** Units of a whole price in a reel. */
+    int scale() {
+        return scale;
+    }
+
+    /** Adds a pattern; whether it is a new one. */
+    boolean add(Column column) {
+        if (!known.add(column)) {
+            return false;
+        }
+        double[] values = new double[column.count.length];
+        for (int t = 0; t < values.length; t++) {
+            values[t] = column.count[t];
+        }
+        lp.addColumn(column.item, values, 1);
+        columns.add(column);
+        return true;
+    }
+
+    /** Goes on from columns that were basic once, by what is allowed now. */
+    void enter(Limits limits, int[] basics, Budget budget) {
+        List<Integer> out = new ArrayList<>();
+        for (int c = 0; c < columns.size(); c++) {
+            if (limits.allows(columns.get(c))) {
+                lp.cost(own + c, 1);
+            } else {
+                out.add(own + c);
+            }
+        }
+        lp.restore(basics);
+        lp.shut(out.stream().mapToInt(Integer::intValue).toArray(), SHUT, budget);
+    }
+
+    int[] basics() {
+        return lp.basics();
+    }
+
+    boolean solve(Budget budget) {
+        return lp.primalByReference(budget);
+    }
+
+    /** Whole prices of the items, rounded down. */
+    int[] prices() {
+        double[] duals = lp.duals();
+        int[] prices = new int[duals.length];
+        for (int i = 0; i < prices.length; i++) {
+            prices[i] = (int) Math.floor(duals[i] * scale);
+        }
+        return prices;
+    }
+
+    /** How often each pattern is cut, by its place; empty where pieces are too few or too many. */
+    double[] shares(Budget budget) {
+        lp.settle(budget);
+        double[] values = lp.values();
+        for (int i = 0; i < own; i++) {
+            if (values[i] > WHOLE) {
+                return new double[0];
+            }
+        }
+        double[] shares = new double[columns.size()];
+        System.arraycopy(values, own, shares, 0, shares.length);
+        return shares;
+    }
+
+    Column column(int place) {
+        return columns.get(place);
+    }
+
+    int size() {
+        return columns.size();
+    }
+}

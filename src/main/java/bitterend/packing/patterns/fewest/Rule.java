@@ -1,0 +1,74 @@
+package bitterend.packing.patterns.fewest;
+
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Where to branch: no rule is the best for all, so that several race. */
+enum Rule {
+    /** The two longest pieces whose lying together is not settled. */
+    LONGEST {
+        @Override
+        double score(double load, double broken) {
+            return load;
+        }
+    },
+    /** Long ones, better if that is open by much. */
+    MIXED {
+        @Override
+        double score(double load, double broken) {
+            return load * (0.2 + broken);
+        }
+    },
+    /** Those of which that is open most. */
+    BROKEN {
+        @Override
+        double score(double load, double broken) {
+            return broken;
+        }
+    };
+
+    private static final double WHOLE = 1e-5;
+
+    /**
+     * @param load of the two pieces
+     * @param broken how far the sum of reels is from a whole number
+     */
+    abstract double score(double load, double broken);
+
+    /** The best decision by this rule, if anything is broken whose leader there is one of. */
+    Optional<Decision> choose(ReelQuestion question, Program program, double[] shares) {
+        Map<Decision, Double> sums = new TreeMap<>(Comparator.comparingInt(Decision::leader)
+                .thenComparingInt(Decision::item)
+                .thenComparingInt(Decision::copies));
+        for (int c = 0; c < shares.length; c++) {
+            if (shares[c] > WHOLE && shares[c] < 1 - WHOLE) {
+                count(question, program.column(c), shares[c], sums);
+            }
+        }
+        Decision best = null;
+        double most = -1;
+        for (Map.Entry<Decision, Double> entry : sums.entrySet()) {
+            Decision decision = entry.getKey();
+            double broken = Math.abs(entry.getValue() - Math.rint(entry.getValue()));
+            double load = (double) (question.size[decision.leader()] + question.size[decision.item()]) / question.room;
+            if (broken > WHOLE && score(load, broken) > most) {
+                most = score(load, broken);
+                best = decision;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static void count(ReelQuestion question, Column column, double share, Map<Decision, Double> sums) {
+        if (question.count[column.leader()] > 1) {
+            return;
+        }
+        for (int t = 1; t < column.item.length; t++) {
+            for (int copies = 1; copies <= column.count[t]; copies++) {
+                sums.merge(new Decision(column.leader(), column.item[t], copies), share, Double::sum);
+            }
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package bitterend.packing.patterns.fewest;
+
+import bitterend.packing.effort.Budget;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+
+/** One search by one rule, the deepest node first, and of two the one in which pieces lie together. */
+final class Tree {
+    private final ReelQuestion question;
+    private final Program program;
+    private final PatternTable table;
+    private final Rule rule;
+    final Node root;
+    private final Deque<Node> open = new ArrayDeque<>();
+    private List<Column> plan = List.of();
+    private boolean stuck;
+    private int nodes;
+
+    Tree(ReelQuestion question, Program program, PatternTable table, Rule rule) {
+        this.question = question;
+        this.program = program;
+        this.table = table;
+        this.rule = rule;
+        root = new Node(new Limits(question), program.basics());
+        open.add(root);
+    }
+
+    /** Looks at so many more nodes; whether the question is answered. */
+    boolean run(int more, Budget budget) {
+        int last = nodes + more;
+        while (!open.isEmpty() && nodes < last && !stuck) {
+            Node node = open.peekLast();
+            if (!settle(node, budget)) {
+                return false;
+            }
+            open.removeLast();
+            nodes++;
+            if (!plan.isEmpty()) {
+                return true;
+            }
+            branch(node);
+        }
+        return open.isEmpty() && !stuck;
+    }
+
+    private void branch(Node node) {
+        Decision decision = node.decision;
+        if (decision == null) {
+            return;
+        }
+        node.no = new Node(node.limits.with(decision, false), program.basics());
+        node.yes = new Node(node.limits.with(decision, true), program.basics());
+        open.addLast(node.no);
+        open.addLast(node.yes);
+    }
+
+    /** A plan that was found. */
+    List<Column> plan() {
+        return plan;
+    }
+
+    /** A node could not be branched any further. */
+    boolean isStuck() {
+        return stuck;
+    }
+
+    int nodes() {
+        return nodes;
+    }
+
+    /** Solves a node: it is shut by prices, or branched, or a plan is found; false when the budget ended first. */
+    private boolean settle(Node node, Budget budget) {
+        if (node.limits.isEmpty()) {
+            return true;
+        }
+        program.enter(node.limits, node.basics, budget);
+        double[] shares = {};
+        do {
+            if (!converged(node, budget)) {
+                return false;
+            }
+            if (node.prices != null) {
+                return true;
+            }
+            shares = program.shares(budget);
+        } while (shares.length == 0 && program.dearer());
+        node.decision = rule.choose(question, program, shares).orElse(null);
+        if (node.decision == null) {
+            plan = plan(shares);
+            stuck = plan.isEmpty();
+        }
+        return !budget.over();
+    }
+
+    /** Adds patterns until none lowers the program or the node is shut; false when the budget ended first. */
+    private boolean converged(Node node, Budget budget) {
+        int added = 1;
+        while (added > 0 && node.prices == null) {
+            if (!program.solve(budget)) {
+                return false;
+            }
+            added = priced(node, program.prices(), budget);
+        }
+        return !budget.over();
+    }
+
+    /** Shuts the node where these prices leave no plan; else adds patterns that lower the program, and says how many. */
+    private int priced(Node node, int[] prices, Budget budget) {
+        long demand = 0;
+        for (int i = 0; i < prices.length; i++) {
+            demand += (long) prices[i] * question.count[i];
+        }
+        long most = question.isSpare() ? 0 : Long.MIN_VALUE;
+        List<Column> found = new ArrayList<>();
+        for (Limits.Group group : node.limits.groups()) {
+            budget.spend(table.cells(group) / 2);
+            table.fill(prices, group);
+            int best = table.best();
+            if (best <= PatternTable.REACHED) {
+                continue;
+            }
+            most = Math.max(most, best);
+            int floor = program.scale() + prices.length / 16 + 2;
+            for (int item = Math.max(0, group.leader); best > floor && item < prices.length; item++) {
+                table.through(item, floor).ifPresent(found::add);
+            }
+        }
+        if (most == Long.MIN_VALUE || demand > Math.multiplyExact(most, question.reels)) {
+            node.prices = prices;
+            return 0;
+        }
+        int added = 0;
+        for (Column column : found) {
+            added += program.add(column) ? 1 : 0;
+        }
+        return added;
+    }
+
+    /** The plan that whole shares are; none where they are not. */
+    private List<Column> plan(double[] shares) {
+        List<Column> reels = new ArrayList<>();
+        for (int c = 0; c < shares.length; c++) {
+            for (long times = Math.round(shares[c]); times > 0; times--) {
+                reels.add(program.column(c));
+            }
+        }
+        int[] left = question.count.clone();
+        for (Column column : reels) {
+            for (int t = 0; t < column.item.length; t++) {
+                left[column.item[t]] -= column.count[t];
+            }
+        }
+        boolean all = reels.size() <= question.reels;
+        for (int each : left) {
+            all &= each == 0;
+        }
+        return all ? reels : List.of();
+    }
+}

@@ -1,0 +1,132 @@
+package bitterend.packing.patterns.fewest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bitterend.bench.HardProblems;
+import bitterend.bench.Instance;
+import bitterend.packing.check.FewestCheck;
+import bitterend.packing.effort.Budget;
+import bitterend.packing.patterns.Effort;
+import bitterend.packing.patterns.PatternPacker;
+import bitterend.packing.patterns.PatternPlan;
+import bitterend.packing.proof.FewestProof;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Whether so many reels are enough: the answer against all ways to cut, and what is denied against the checker. */
+final class FewestReelsTest {
+    private static final int QUESTIONS = 4 * Math.max(60, Integer.getInteger("shops", 200));
+
+    @Test
+    void answer_isThatOfAllWays_andTheCheckerConfirmsWhatIsDenied() {
+        int denied = 0;
+        int planned = 0;
+        for (int seed = 0; seed < QUESTIONS; seed++) {
+            ReelQuestion drawn = Questions.drawn(new Random(seed), 13);
+            int fewest = Questions.fewest(drawn);
+            for (int reels = fewest - 1; reels <= fewest; reels++) {
+                ReelQuestion question = Questions.with(drawn, reels);
+                if (!FewestReels.isFor(question)) {
+                    continue;
+                }
+                FewestReels search = new FewestReels(question);
+                search.run(Budget.endless());
+                String where = "seed " + seed + ", " + reels + " of " + fewest + " reels";
+                assertEquals(reels < fewest, search.denial().isPresent(), where);
+                assertEquals(reels >= fewest, !search.plan().isEmpty(), where);
+                if (search.denial().isPresent()) {
+                    FewestProof proof = search.denial().get();
+                    assertEquals("", FewestCheck.fault(proof, question.room, sizes(question), reels), where);
+                    denied++;
+                } else {
+                    isWhole(question, search.plan(), where);
+                    planned++;
+                }
+            }
+        }
+        assertTrue(denied > QUESTIONS / 20, "denied " + denied);
+        assertTrue(planned > QUESTIONS / 2, "planned " + planned);
+    }
+
+    @Test
+    void piecesThatReelsHoldInTheMeanOnly_areDeniedByBranching() {
+        for (int seed = 0; seed < 20; seed++) {
+            ReelQuestion question = Questions.graph(seed);
+            assertEquals(3, question.reels);
+            assertEquals(4, Questions.fewest(question), "seed " + seed);
+            FewestReels search = new FewestReels(question);
+            search.run(Budget.endless());
+            FewestProof proof = search.denial().orElseThrow();
+            assertTrue(proof.leaves() > 1, "seed " + seed);
+            assertEquals("", FewestCheck.fault(proof, question.room, sizes(question), 3), "seed " + seed);
+            FewestReels more = new FewestReels(Questions.with(question, 4));
+            more.run(Budget.endless());
+            isWhole(Questions.with(question, 4), more.plan(), "seed " + seed);
+        }
+    }
+
+    private static Map<Long, Integer> sizes(ReelQuestion question) {
+        Map<Long, Integer> sizes = new TreeMap<>();
+        for (int i = 0; i < question.items(); i++) {
+            sizes.put((long) question.size[i], question.count[i]);
+        }
+        return sizes;
+    }
+
+    private static void isWhole(ReelQuestion question, List<int[][]> plan, String where) {
+        Map<Long, Integer> cut = new TreeMap<>();
+        assertTrue(plan.size() <= question.reels, where);
+        for (int[][] reel : plan) {
+            int load = 0;
+            for (int t = 0; t < reel[0].length; t++) {
+                load += reel[0][t] * reel[1][t];
+                cut.merge((long) reel[0][t], reel[1][t], Integer::sum);
+            }
+            assertTrue(load <= question.room, where);
+        }
+        assertEquals(sizes(question), cut, where);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = HardProblems.Kind.class,
+            names = {"GAP", "SPLIT"})
+    void hardProblems_areProven_eachByCasesOrByAPlan(HardProblems.Kind kind, @TempDir Path folder) throws Exception {
+        for (int seed = 300; seed < 303; seed++) {
+            Path file = folder.resolve(kind + ".tsv");
+            Files.writeString(file, HardProblems.drawn(kind, 90, 5000, seed));
+            Instance instance = Instance.read(file).get(0);
+            PatternPlan plan = PatternPacker.pack(instance.problem(), Effort.ofWork(3_000_000_000L));
+            assertEquals(instance.upper(), plan.cost(), instance.name());
+            assertTrue(plan.proven(), instance.name());
+            plan.denial().ifPresent(proof -> assertEquals(instance.upper() - 1, proof.reels()));
+        }
+    }
+
+    @Test
+    void aBudgetThatEnds_leavesTheQuestionOpen() {
+        ReelQuestion question = Questions.drawn(new Random(3), 13);
+        FewestReels search = new FewestReels(Questions.with(question, Questions.fewest(question)));
+        Budget nothing = Budget.endless().part(0);
+        nothing.spend(1 << 20);
+        search.run(nothing);
+        assertTrue(search.plan().isEmpty() && search.denial().isEmpty());
+    }
+
+    @Test
+    void whatIsTooFinelyDivided_orDoesNotFit_isNotAsked() {
+        assertFalse(FewestReels.isFor(new ReelQuestion(new int[] {2}, new int[] {3}, 5, 1)));
+        assertFalse(FewestReels.isFor(new ReelQuestion(new int[] {2}, new int[] {3}, 30_000_000, 1)));
+        assertTrue(FewestReels.isFor(new ReelQuestion(new int[] {2}, new int[] {3}, 6, 1)));
+    }
+}
