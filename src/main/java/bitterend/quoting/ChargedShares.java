@@ -1,9 +1,9 @@
 package bitterend.quoting;
 
+import bitterend.measure.Coins;
 import bitterend.measure.Cost;
 import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;
-import bitterend.quoting.sharing.Coins;
 import bitterend.quoting.sharing.Party;
 import bitterend.quoting.sharing.RopeShares;
 import java.math.BigInteger;

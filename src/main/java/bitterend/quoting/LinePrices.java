@@ -35,7 +35,7 @@ final class LinePrices {
                 LinePrice.of(
                         policy,
                         line,
-                        price.of(line.cut()).rounded(),
+                        rope.inPiecesOf(line.name()),
                         price.of(sample).rounded(),
                         new LinePrice.Paid(rope.paidBy(line.name()), freight.byOrder(drawn))));
     }

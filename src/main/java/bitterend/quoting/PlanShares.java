@@ -2,6 +2,7 @@ package bitterend.quoting;
 
 import bitterend.demand.Piece;
 import bitterend.finding.NaturalOrder;
+import bitterend.measure.Coins;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
@@ -10,7 +11,6 @@ import bitterend.packing.Cut;
 import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.ReelDraw;
-import bitterend.quoting.sharing.Coins;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;

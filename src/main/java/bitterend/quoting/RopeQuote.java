@@ -19,6 +19,7 @@ import java.util.List;
  * @param book where the rope goes when the lines are cut by themselves from new reels
  * @param price what a metre comes to of the reel cut that is the cheapest by the metre, rounded down
  * @param worth the rope in the pieces at that price
+ * @param inPieces the same of each line, in whole coins that add up to it
  * @param shares the cost of cutting the lines by themselves, shared out
  * @param waste the three views of the waste
  * @param buying the new reels that it is priced on
@@ -32,6 +33,7 @@ public record RopeQuote(
         LengthBook book,
         UnitPrice price,
         Cost worth,
+        List<Money> inPieces,
         RopeShares shares,
         Waste waste,
         RopeBuying buying,
@@ -39,6 +41,7 @@ public record RopeQuote(
     public RopeQuote {
         lines = List.copyOf(lines);
         drawn = List.copyOf(drawn);
+        inPieces = List.copyOf(inPieces);
     }
 
     /** The three views of the waste. */
@@ -68,6 +71,16 @@ public record RopeQuote(
     /** Rope drawn for a line. */
     Length drawnFor(String line) {
         return drawn.get(lines.indexOf(line));
+    }
+
+    /** What the rope in the pieces of a line is counted at. */
+    Money inPiecesOf(String line) {
+        return inPieces.get(lines.indexOf(line));
+    }
+
+    /** Waste in coins that, with the rope in the pieces, add up to what is charged where it is charged. */
+    public Money inCoins(Cost waste) {
+        return worth.plus(waste).rounded().minus(worth.rounded());
     }
 
     /** What a line pays for rope, waste and reel handling. */

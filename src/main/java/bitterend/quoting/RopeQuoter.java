@@ -1,13 +1,14 @@
 package bitterend.quoting;
 
 import bitterend.demand.Piece;
+import bitterend.measure.Coins;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;
 import bitterend.packing.LengthBook;
 import bitterend.packing.order.CuttingOrder;
 import bitterend.quoting.RopeQuote.Charged;
-import bitterend.quoting.sharing.Coins;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.quoting.sharing.Party;
 import bitterend.quoting.sharing.RopeShares;
@@ -68,6 +69,7 @@ final class RopeQuoter {
                 book,
                 price,
                 worth,
+                inPieces(price, worth, parties),
                 shares,
                 waste,
                 bought.told(basis),
@@ -87,6 +89,15 @@ final class RopeQuoter {
                         BigInteger.valueOf(all)))
                 .toList();
         return Coins.whole(book.drawn().mm(), exact).stream().map(Length::new).toList();
+    }
+
+    private static List<Money> inPieces(UnitPrice price, Cost worth, List<Party> parties) {
+        return Coins.of(
+                worth,
+                parties.stream()
+                        .map(party -> new BigFraction(
+                                BigInteger.valueOf(price.of(party.cut()).millis())))
+                        .toList());
     }
 
     private static WasteView alone(RopeShares shares, Cost worth) {

@@ -2,7 +2,7 @@ package bitterend.report;
 
 import bitterend.catalogue.Catalogue;
 import bitterend.catalogue.Rope;
-import bitterend.measure.Cost;
+import bitterend.measure.Coins;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.quoting.RopeQuote;
@@ -15,12 +15,16 @@ import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.List;
 import org.apache.commons.math3.fraction.BigFraction;
 
 /** The rope of a quote: what is drawn, the waste seen in three ways, and how its cost is shared among the lines. */
 final class QuoteRopeBlock {
+    /** A hundredth of the smallest coin, in thousandths of it: shares are printed to that. */
+    private static final int PRINTED = 10;
+
     private final Figures figures;
     private final RopeQuote rope;
 
@@ -92,9 +96,9 @@ final class QuoteRopeBlock {
             if (rope.waste().of(basis) instanceof WasteView.Span span) {
                 table.row(
                         basis.word(),
-                        bare(span.low()),
-                        bare(span.middle()),
-                        bare(span.high()),
+                        figures.bare(rope.inCoins(span.low())),
+                        figures.bare(rope.inCoins(span.middle())),
+                        figures.bare(rope.inCoins(span.high())),
                         figures.percent(span.middle().millis(), rope.worth().millis(), 1),
                         basis == WasteBasis.USUAL ? FindingsPage.count(span.samples(), "week") : "once");
             }
@@ -162,31 +166,44 @@ final class QuoteRopeBlock {
                 Column.figure("by dual prices\n" + currency),
                 Column.figure("stable\n" + currency),
                 Column.figure("pays\n" + currency));
+        BigFraction cost = new BigFraction(BigInteger.valueOf(shares.cost().millis()));
+        List<String> byDuals = exact(cost, shares.byDuals());
+        boolean stable = shares.stability() instanceof Stability.Stable;
+        List<String> split =
+                shares.stability() instanceof Stability.Stable found ? exact(cost, found.shares()) : List.of();
         for (int i = 0; i < rope.lines().size(); i++) {
-            String stable = shares.stability() instanceof Stability.Stable split
-                    ? exact(split.shares().get(i))
-                    : "-";
             table.row(
                     rope.lines().get(i),
-                    exact(shares.byDuals().get(i)),
-                    stable,
+                    byDuals.get(i),
+                    stable ? split.get(i) : "-",
                     figures.bare(rope.charged().byLine().get(i)));
         }
         Money paid = rope.charged().byLine().stream().reduce(Money.ZERO, Money::plus);
-        table.row("all", bare(shares.cost()), "", figures.bare(paid));
+        table.row("all", exact(cost), stable ? exact(cost) : "", figures.bare(paid));
         return table;
     }
 
-    private String bare(Cost cost) {
-        return figures.bare(cost.rounded());
+    /** Exact shares of a cost to two digits beyond the smallest coin, which add up to it as it is printed beside them. */
+    private List<String> exact(BigFraction all, List<BigFraction> millis) {
+        List<BigFraction> shares =
+                millis.stream().map(share -> share.divide(PRINTED)).toList();
+        return Coins.whole(nearest(all.divide(PRINTED)), shares).stream()
+                .map(this::digits)
+                .toList();
     }
 
-    /** An exact share to two digits beyond the smallest coin. */
     private String exact(BigFraction millis) {
-        int digits = figures.currency().minorDigits() + 2;
-        return new BigDecimal(millis.getNumerator())
-                .movePointLeft(figures.currency().minorDigits() + 3)
-                .divide(new BigDecimal(millis.getDenominator()), digits, RoundingMode.HALF_UP)
+        return digits(nearest(millis.divide(PRINTED)));
+    }
+
+    private static long nearest(BigFraction number) {
+        return new BigDecimal(number.getNumerator())
+                .divide(new BigDecimal(number.getDenominator()), 0, RoundingMode.HALF_UP)
+                .longValueExact();
+    }
+
+    private String digits(long hundredthsOfACoin) {
+        return BigDecimal.valueOf(hundredthsOfACoin, figures.currency().minorDigits() + 2)
                 .toPlainString();
     }
 }

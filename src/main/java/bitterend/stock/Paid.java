@@ -1,5 +1,6 @@
 package bitterend.stock;
 
+import bitterend.measure.Coins;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
 import bitterend.measure.UnitPrice;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -181,24 +183,11 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
             parts.add(price.minor());
         }
         boolean free = parts.stream().allMatch(part -> part == 0);
-        return shared(
-                all,
+        List<Money> shares = Coins.byParts(
                 freight,
                 free ? all.stream().map(came -> came.reel().length().mm()).toList() : parts);
-    }
-
-    private static List<CameIn> shared(List<CameIn> all, Money freight, List<Long> parts) {
-        BigInteger whole = BigInteger.valueOf(freight.minor());
-        BigInteger of = parts.stream().map(BigInteger::valueOf).reduce(BigInteger.ZERO, BigInteger::add);
-        List<CameIn> shared = new ArrayList<>();
-        BigInteger until = BigInteger.ZERO;
-        BigInteger given = BigInteger.ZERO;
-        for (int i = 0; i < all.size(); i++) {
-            until = until.add(BigInteger.valueOf(parts.get(i)));
-            BigInteger share = whole.multiply(until).divide(of).subtract(given);
-            given = given.add(share);
-            shared.add(all.get(i).bringing(new Money(share.longValueExact())));
-        }
-        return shared;
+        return IntStream.range(0, all.size())
+                .mapToObj(i -> all.get(i).bringing(shares.get(i)))
+                .toList();
     }
 }

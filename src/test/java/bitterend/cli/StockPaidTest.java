@@ -77,7 +77,7 @@ final class StockPaidTest {
         assertFalse(history("E12").contains("\"paid\""), "taken back with its reel");
     }
 
-    /** 300 and 100 were paid: 10.01 for bringing them is 7.50 and 2.51, to the coin. */
+    /** 300 and 100 were paid: 10.01 for bringing them is 7.51 and 2.50, to the coin. */
     @Test
     void freightOfAList_isSharedByWhatWasPaidForEach() throws IOException {
         String file = Files.writeString(
@@ -86,14 +86,14 @@ final class StockPaidTest {
                 .toString();
         String before = run(0, "list").out();
         String told = run(0, "receive", "--file", file, "--freight", "10.01").out();
-        has(told, "Of 10.01 EUR for bringing them, by what was paid for each: 7.50 EUR on E11, 2.51 EUR on E12.");
+        has(told, "Of 10.01 EUR for bringing them, by what was paid for each: 7.51 EUR on E11, 2.50 EUR on E12.");
         has(told, "300.00 EUR");
         assertTrue(told.lines().allMatch(line -> line.length() <= 80), told);
         has(run(0, "receive", "--file", file, "--json").out(), "\"paid\": \"100.00 EUR\"");
         assertEquals(before, run(0, "list").out());
         run(0, "receive", "--file", file, "--freight", "10.01", "--accept");
-        has(history("E11"), "\"price\": \"300.00 EUR\", \"freight\": \"7.50 EUR\"");
-        has(history("E12"), "\"price\": \"100.00 EUR\", \"freight\": \"2.51 EUR\"");
+        has(history("E11"), "\"price\": \"300.00 EUR\", \"freight\": \"7.51 EUR\"");
+        has(history("E12"), "\"price\": \"100.00 EUR\", \"freight\": \"2.50 EUR\"");
     }
 
     private long event() {

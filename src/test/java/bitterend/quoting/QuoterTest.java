@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.finding.Finding;
+import bitterend.market.Offer;
+import bitterend.market.ReelPrice;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
@@ -57,6 +59,52 @@ final class QuoterTest {
         assertEquals(new Money(4_000), waste(quote, 0));
         assertEquals(new Length(10_000), quote.lines().get(0).drawn());
         assertEquals(new Length(4_000), quote.ropes().get(0).book().scrap());
+    }
+
+    /** Three lines at 500.5 coins are not three times 501: together they are 1502, and so says the table of the rope. */
+    @Test
+    void linesAddUpToWhatTheirRopeSays_toTheCoin() {
+        Quote quote = new Counter(PlainShop.of(0, SCRAP_BELOW))
+                .offer(new Offer(
+                        "half", "", "R", Offer.Made.plain(new Length(10_000)), Offer.Terms.of(new Money(5_000))))
+                .line("1", 1_001, 1)
+                .line("2", 1_001, 1)
+                .line("3", 1_001, 1)
+                .quote();
+        RopeQuote rope = quote.ropes().get(0);
+        Money inPieces = rope(quote, 0).plus(rope(quote, 1)).plus(rope(quote, 2));
+        assertEquals(rope.worth().rounded(), inPieces);
+        assertEquals(new Money(1_502), inPieces);
+        WasteView.Span alone =
+                assertInstanceOf(WasteView.Span.class, rope.waste().alone());
+        assertEquals(
+                rope.inCoins(alone.middle()),
+                waste(quote, 0).plus(waste(quote, 1)).plus(waste(quote, 2)));
+        assertEquals(rope.charged().total().rounded(), inPieces.plus(rope.inCoins(alone.middle())));
+    }
+
+    /** 5.00 for bringing a reel of 10 m: 3.00 of it for the 6 m of the piece, 2.00 for the scrap. */
+    @Test
+    void freightByReel_isToldApart_forPiecesAndForWaste() {
+        Quote quote = new Counter(PlainShop.of(0, SCRAP_BELOW))
+                .offer(new Offer(
+                        "brought",
+                        "",
+                        "R",
+                        Offer.Made.plain(new Length(10_000)),
+                        new Offer.Terms(
+                                ReelPrice.of(new Money(9_500)),
+                                new Money(500),
+                                Offer.Terms.UNLIMITED,
+                                1,
+                                Offer.Lead.AT_ONCE,
+                                LocalDate.MAX)))
+                .line("1", 6_000, 1)
+                .quote();
+        assertEquals(
+                new FreightWithin(new Money(300), new Money(200)),
+                quote.lines().get(0).within());
+        assertEquals(new Money(6_000), rope(quote, 0), "it is in the rope all the same");
     }
 
     @Test

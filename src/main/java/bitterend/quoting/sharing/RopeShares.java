@@ -1,5 +1,6 @@
 package bitterend.quoting.sharing;
 
+import bitterend.measure.Coins;
 import bitterend.measure.Cost;
 import bitterend.measure.Money;
 import bitterend.packing.Packing;

@@ -1,7 +1,5 @@
-package bitterend.quoting.sharing;
+package bitterend.measure;
 
-import bitterend.measure.Cost;
-import bitterend.measure.Money;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,6 +18,20 @@ public final class Coins {
         List<BigFraction> coins =
                 shares.stream().map(share -> share.divide(MILLIS)).toList();
         return whole(total.rounded().minor(), coins).stream().map(Money::new).toList();
+    }
+
+    /**
+     * A sum of money shared by parts of a whole.
+     *
+     * @param parts not negative, and not all nothing
+     */
+    public static List<Money> byParts(Money total, List<Long> parts) {
+        BigInteger all = parts.stream().map(BigInteger::valueOf).reduce(BigInteger.ZERO, BigInteger::add);
+        List<BigFraction> shares = parts.stream()
+                .map(part -> new BigFraction(
+                        BigInteger.valueOf(total.minor()).multiply(BigInteger.valueOf(part)), all))
+                .toList();
+        return whole(total.minor(), shares).stream().map(Money::new).toList();
     }
 
     /** Shares that add up to a total, or nearly so, in whole units that do. */
