@@ -82,6 +82,7 @@ public final class QuoteJson {
                 .line(quoted)
                 .with("ownRope", quoted.line().ownRope())
                 .with("cut", LengthText.exact(quoted.line().cut()))
+                .with("sample", LengthText.exact(quoted.line().sample()))
                 .with("drawn", LengthText.exact(quoted.drawn()))
                 .with("freightInRope", money.print(quoted.within().rope()))
                 .with("freightInWaste", money.print(quoted.within().waste()))

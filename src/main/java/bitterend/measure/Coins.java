@@ -28,8 +28,7 @@ public final class Coins {
     public static List<Money> byParts(Money total, List<Long> parts) {
         BigInteger all = parts.stream().map(BigInteger::valueOf).reduce(BigInteger.ZERO, BigInteger::add);
         List<BigFraction> shares = parts.stream()
-                .map(part -> new BigFraction(
-                        BigInteger.valueOf(total.minor()).multiply(BigInteger.valueOf(part)), all))
+                .map(part -> new BigFraction(BigInteger.valueOf(total.minor()).multiply(BigInteger.valueOf(part)), all))
                 .toList();
         return whole(total.minor(), shares).stream().map(Money::new).toList();
     }

@@ -25,7 +25,7 @@ final class LinePrices {
         }
         UnitPrice price = rope.price();
         Length drawn = rope.drawnFor(line.name());
-        Length sample = line.assembly().make().extras().sample().roundedUp();
+        Length sample = line.sample();
         LineFreight freight = new LineFreight(priced.bill(), rope);
         return new LineQuote(
                 line,

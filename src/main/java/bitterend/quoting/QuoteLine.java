@@ -162,6 +162,11 @@ public record QuoteLine(Assembly assembly, Demanded demanded, Asked asked, List<
         return pieces().stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
     }
 
+    /** Rope that is cut off its first piece for a test; nothing for most. */
+    public Length sample() {
+        return assembly.make().extras().sample().roundedUp();
+    }
+
     /** All finished lengths together. */
     public Length finished() {
         return assembly.make().finished().roundedUp().times(assembly.ordered().pieces());

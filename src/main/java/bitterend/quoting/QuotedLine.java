@@ -44,8 +44,11 @@ public record QuotedLine(
      * @param legs pieces of rope in each assembly
      * @param quantity how many assemblies
      * @param ownRope whether the rope is the customer's
+     * @param sample rope in its longest piece that is cut off for a test, and counted with the samples; nothing in a quote of
+     *     an older version
      */
-    public record What(String rope, String finished, String ends, int legs, int quantity, boolean ownRope) {
+    public record What(
+            String rope, String finished, String ends, int legs, int quantity, boolean ownRope, Length sample) {
         /** Pieces of rope in all of them. */
         public int pieces() {
             return Math.multiplyExact(quantity, legs);

@@ -11,10 +11,12 @@ import bitterend.quoting.QuotedWork;
 import bitterend.quoting.after.RopePrice.Source;
 import bitterend.quoting.after.RopeTaken.Took;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -154,13 +156,20 @@ public record AfterCalculation(
         long booked = timed.stream().mapToLong(books.minutes()::get).sum();
         long minutes = booked + quoted.allMinutes() * (ordered - pieces.timed()) / Math.max(1, ordered);
         boolean own = quoted.what().ownRope();
+        Optional<RopePrice> sampled = kept.stream()
+                .max(Comparator.comparing(took -> took.cut().entry().piece().length()))
+                .map(Took::price);
+        Length sample = quoted.what().sample();
+        Cost ofSample = sampled.map(price -> price.price().of(sample)).orElse(Cost.ZERO);
+        Cost freightOfSample =
+                sampled.map(RopePrice::freight).map(price -> price.of(sample)).orElse(Cost.ZERO);
         AfterLine.Rope rope = new AfterLine.Rope(
                 kept.stream().map(Took::length).reduce(Length.ZERO, Length::plus),
                 kept.stream().map(Took::scrap).reduce(Length.ZERO, Length::plus),
-                own ? Cost.ZERO : inPieces(kept),
-                own ? Cost.ZERO : cost(kept),
+                own ? Cost.ZERO : inPieces(kept).minus(ofSample),
+                own ? Cost.ZERO : cost(kept).minus(ofSample),
                 own ? Cost.ZERO : cost(spoiled),
-                freight(ours));
+                freight(ours).less(freightOfSample));
         return new AfterLine(
                 quoted,
                 pieces,

@@ -42,8 +42,8 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
      *
      * @param taken good pieces and their cut losses
      * @param scrap what of the scrap falls to them
-     * @param inPieces good pieces without cut losses, at what their rope is counted at
-     * @param all what cutting them cost: value that left the rack, opening, fetching
+     * @param inPieces good pieces without cut losses and samples, at what their rope is counted at
+     * @param all what cutting them cost: value that left the rack, opening, fetching; samples are counted as they were quoted
      * @param spoiled the same for pieces that were spoiled, less the rope of them that came back
      * @param freight what bringing it cost
      */
@@ -57,6 +57,10 @@ public record AfterLine(QuotedLine quoted, Pieces pieces, Rope rope, Work work) 
      * @param drawn all rope that was drawn
      */
     public record Freight(Cost booked, Length known, Length drawn) {
+        Freight less(Cost ofSample) {
+            return new Freight(booked.minus(ofSample), known, drawn);
+        }
+
         /** What is booked, and for the rest a share of what was quoted. */
         Money of(Money quoted) {
             long rest = drawn.mm() - known.mm();

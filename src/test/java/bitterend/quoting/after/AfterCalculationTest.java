@@ -39,6 +39,7 @@ final class AfterCalculationTest {
     private final Map<String, Long> left = new HashMap<>();
     private final Map<String, Long> minutes = new HashMap<>();
     private final Map<String, Paid.OfReel> paid = new HashMap<>();
+    private Length sample = Length.ZERO;
     private Optional<FreightWithin> within = Optional.empty();
     private final Map<String, ThatDay.PlannedDraw> plans = new HashMap<>();
     private final Set<String> good = new HashSet<>();
@@ -95,7 +96,7 @@ final class AfterCalculationTest {
     private AfterCalculation after(int quantity) {
         QuotedLine line = new QuotedLine(
                 "2",
-                new QuotedLine.What("A", "3 m", "whipped / whipped", 1, quantity, false),
+                new QuotedLine.What("A", "3 m", "whipped / whipped", 1, quantity, false, sample),
                 new Length(3_000L * quantity),
                 new Length(3_000L * quantity),
                 20,
@@ -223,6 +224,18 @@ final class AfterCalculationTest {
         assertEquals(new Money(600), one.posted().get(Kind.ROPE), "freight is not in the rope");
         cut("R2", "", "1041/7.2", 3_000);
         assertEquals(new Money(60 + 20), after(2).lines().get(0).posted().get(Kind.FREIGHT));
+    }
+
+    /** A metre of the piece is a sample, whose rope is counted with the samples as quoted: 2.00 for the rest, waste as it is. */
+    @Test
+    void ropeOfASample_isNotCountedTwice() {
+        received("R1", 50_000);
+        cut("R1", "p", "1041/7.1", 3_000);
+        Money waste = after(1).lines().get(0).posted().get(Kind.WASTE);
+        sample = new Length(1_000);
+        Map<Kind, Money> posted = after(1).lines().get(0).posted();
+        assertEquals(new Money(200), posted.get(Kind.ROPE));
+        assertEquals(waste, posted.get(Kind.WASTE));
     }
 
     /** Of 3.00 for rope 0.24 was for bringing it and of 1.00 of waste 0.08; by order 0.40: 0.72 in all. */
