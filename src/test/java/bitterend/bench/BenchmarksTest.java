@@ -104,7 +104,7 @@ final class BenchmarksTest {
         Files.writeString(file, out.toString());
         out.getBuffer().setLength(0);
         assertEquals(0, run("one --each " + file));
-        assertEquals(2, out.toString().split("by cases in", -1).length - 1, out::toString);
+        assertEquals(2, out.toString().split("confirmed in", -1).length - 1, out::toString);
     }
 
     @Test

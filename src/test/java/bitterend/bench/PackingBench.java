@@ -191,15 +191,19 @@ final class PackingBench implements Callable<Integer> {
                         plan.bound(),
                         instance.lower(),
                         instance.upper(),
-                        outcome.proven() ? (plan.boundByBranching() ? "proven by search" : "proven") : "open",
+                        outcome.proven() ? (plan.boundByBranching() ? how(outcome) : "proven") : "open",
                         outcome.seconds(),
                         outcome.checked().map(PackingBench::said).orElse(""),
                         wrong ? "\tCONTRADICTS THE PUBLISHED BOUNDS" : "");
     }
 
+    private static String how(Outcome outcome) {
+        return outcome.checked().isPresent() ? "proven by cases" : "proven by search";
+    }
+
     private static String said(Checked checked) {
         return checked.fault().isEmpty()
-                ? String.format(Locale.ROOT, "\tconfirmed by cases in %.3f s", checked.seconds())
+                ? String.format(Locale.ROOT, "\tconfirmed in %.3f s", checked.seconds())
                 : "\tREFUSED: " + checked.fault();
     }
 }
