@@ -5,9 +5,7 @@ import bitterend.packing.patterns.fewest.FewestReels;
 import bitterend.packing.patterns.fewest.ReelQuestion;
 import bitterend.packing.proof.FewestProof;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Where the best plan takes just one reel more than the bound, reels of one kind and cut flat: whether one less is enough. */
 final class OneReelLess {
@@ -54,7 +52,7 @@ final class OneReelLess {
             best.deny(inMillimetres(search.denial().get()));
             best.raise(best.cost(), Rejection.NEVER);
         } else if (!search.plan().isEmpty()) {
-            best.offer(patterns(search.plan(), size));
+            best.offer(patterns(search.plan()));
         }
     }
 
@@ -65,18 +63,11 @@ final class OneReelLess {
         return new FewestProof(lines, proof.reels(), proof.root());
     }
 
-    private List<Pattern> patterns(List<int[][]> reels, int[] size) {
-        Map<Integer, Integer> itemOf = new HashMap<>();
-        for (int i = 0; i < size.length; i++) {
-            itemOf.put(size[i], i);
-        }
+    private List<Pattern> patterns(List<int[][]> reels) {
         List<Pattern> patterns = new ArrayList<>();
         for (int[][] reel : reels) {
-            int[] item = new int[reel[0].length];
-            for (int t = 0; t < item.length; t++) {
-                item[t] = itemOf.get(reel[0][t]);
-            }
-            patterns.add(Pattern.of(instance, 0, new int[item.length], item, reel[1], item.length));
+            int takes = reel[0].length;
+            patterns.add(Pattern.of(instance, 0, new int[takes], reel[0], reel[1], takes));
         }
         return patterns;
     }

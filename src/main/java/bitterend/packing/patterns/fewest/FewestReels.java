@@ -5,6 +5,7 @@ import bitterend.packing.proof.FewestProof;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Answers whether so many reels are enough.
@@ -79,18 +80,23 @@ public final class FewestReels {
             denial = Optional.of(DenialWriter.of(of, tree.root));
             return;
         }
+        int[] origin = of == question ? identity() : question.origins();
         List<int[][]> reels = new ArrayList<>();
         for (Column column : tree.plan()) {
-            int[] size = new int[column.item.length];
-            for (int t = 0; t < size.length; t++) {
-                size[t] = of.size[column.item[t]];
+            int[] item = new int[column.item.length];
+            for (int t = 0; t < item.length; t++) {
+                item[t] = origin[column.item[t]];
             }
-            reels.add(new int[][] {size, column.count.clone()});
+            reels.add(new int[][] {item, column.count.clone()});
         }
         plan = reels;
     }
 
-    /** A plan of so many reels: of each the sizes of its pieces, in steps, and how many of each; none where none was found. */
+    private int[] identity() {
+        return IntStream.range(0, question.items()).toArray();
+    }
+
+    /** A plan of so many reels: of each its items, some maybe twice, and how many of each; none where none was found. */
     public List<int[][]> plan() {
         return plan;
     }

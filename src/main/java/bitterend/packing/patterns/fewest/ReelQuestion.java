@@ -1,5 +1,8 @@
 package bitterend.packing.patterns.fewest;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /** Whether all pieces go into so many reels of one length. */
 public final class ReelQuestion {
     final int[] size;
@@ -10,7 +13,7 @@ public final class ReelQuestion {
     final long waste;
 
     /**
-     * @param size of the pieces of each item, in steps, longest first, all different
+     * @param size of the pieces of each item, in steps, longest first
      * @param count of each item
      * @param room of a reel, in steps
      * @param reels how many there are
@@ -44,21 +47,18 @@ public final class ReelQuestion {
         return waste >= room;
     }
 
+    /** The item of every piece. */
+    int[] origins() {
+        return IntStream.range(0, items())
+                .flatMap(item -> IntStream.generate(() -> item).limit(count[item]))
+                .toArray();
+    }
+
     /** The same with every piece an item of its own. */
     ReelQuestion pieceByPiece() {
-        int pieces = 0;
-        for (int each : count) {
-            pieces += each;
-        }
-        int[] sizes = new int[pieces];
-        int[] ones = new int[pieces];
-        int at = 0;
-        for (int i = 0; i < size.length; i++) {
-            for (int c = 0; c < count[i]; c++) {
-                sizes[at] = size[i];
-                ones[at++] = 1;
-            }
-        }
+        int[] sizes = Arrays.stream(origins()).map(item -> size[item]).toArray();
+        int[] ones = new int[sizes.length];
+        Arrays.fill(ones, 1);
         return new ReelQuestion(sizes, ones, room, reels);
     }
 }

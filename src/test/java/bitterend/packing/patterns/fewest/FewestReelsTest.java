@@ -78,7 +78,7 @@ final class FewestReelsTest {
     private static Map<Long, Integer> sizes(ReelQuestion question) {
         Map<Long, Integer> sizes = new TreeMap<>();
         for (int i = 0; i < question.items(); i++) {
-            sizes.put((long) question.size[i], question.count[i]);
+            sizes.merge((long) question.size[i], question.count[i], Integer::sum);
         }
         return sizes;
     }
@@ -89,8 +89,8 @@ final class FewestReelsTest {
         for (int[][] reel : plan) {
             int load = 0;
             for (int t = 0; t < reel[0].length; t++) {
-                load += reel[0][t] * reel[1][t];
-                cut.merge((long) reel[0][t], reel[1][t], Integer::sum);
+                load += question.size[reel[0][t]] * reel[1][t];
+                cut.merge((long) question.size[reel[0][t]], reel[1][t], Integer::sum);
             }
             assertTrue(load <= question.room, where);
         }
@@ -111,6 +111,21 @@ final class FewestReelsTest {
             assertTrue(plan.proven(), instance.name());
             plan.denial().ifPresent(proof -> assertEquals(instance.upper() - 1, proof.reels()));
         }
+    }
+
+    @Test
+    void aPlan_namesItemsOfOneLengthApart() {
+        ReelQuestion question = new ReelQuestion(new int[] {6, 6, 4, 4, 4}, new int[] {1, 2, 1, 1, 1}, 10, 3);
+        FewestReels search = new FewestReels(question);
+        search.run(Budget.endless());
+        int[] cut = new int[5];
+        search.plan().forEach(reel -> {
+            for (int t = 0; t < reel[0].length; t++) {
+                cut[reel[0][t]] += reel[1][t];
+            }
+        });
+        assertEquals(
+                List.of(1, 2, 1, 1, 1), java.util.Arrays.stream(cut).boxed().toList());
     }
 
     @Test
