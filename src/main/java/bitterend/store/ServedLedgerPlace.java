@@ -72,6 +72,6 @@ public record ServedLedgerPlace(LoftAddress at, Path folder, Clock clock) implem
 
     @Override
     public boolean wentOn(Path aside, Head printed) {
-        return false;
+        return LedgerRestore.isOf(aside, printed);
     }
 }

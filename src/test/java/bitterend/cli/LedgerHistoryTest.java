@@ -8,6 +8,7 @@ import bitterend.exchange.PlanFolder;
 import bitterend.finding.Findings;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
+import bitterend.store.LoftServer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,17 +58,32 @@ final class LedgerHistoryTest {
     @Test
     void randomHistories_agreeWithTheModel() throws Exception {
         for (int seed = FIRST; seed < FIRST + HISTORIES; seed++) {
-            Path shop = shop(seed);
-            History history = new History(shop, new SplittableRandom(seed));
-            for (int i = 0; i < OPERATIONS; i++) {
-                boolean killed = KILLS > 0 && i % Math.max(1, OPERATIONS / KILLS) == OPERATIONS / (2 * KILLS);
-                history.step("seed " + seed + " step " + i, killed);
-                if (i % 10 == 9) {
-                    history.compare("seed " + seed + " step " + i);
-                }
-            }
-            history.compare("seed " + seed);
+            live(shop(seed), seed);
         }
+    }
+
+    /** The same on a server; a backup comes back by way of a file, from where the ledger is carried to another loft. */
+    @Test
+    void randomHistoriesOnAServer_agreeWithTheModel() throws Exception {
+        for (int seed = FIRST; seed < FIRST + (HISTORIES + 1) / 2; seed++) {
+            Path shop = shop(seed);
+            LoftServer.shared().name(shop);
+            Run moved = Run.of("stock", "move-ledger", shop.toString());
+            assertEquals(0, moved.code(), moved.err());
+            live(shop, seed);
+        }
+    }
+
+    private static void live(Path shop, int seed) throws Exception {
+        History history = new History(shop, new SplittableRandom(seed));
+        for (int i = 0; i < OPERATIONS; i++) {
+            boolean killed = KILLS > 0 && i % Math.max(1, OPERATIONS / KILLS) == OPERATIONS / (2 * KILLS);
+            history.step("seed " + seed + " step " + i, killed);
+            if (i % 10 == 9) {
+                history.compare("seed " + seed + " step " + i);
+            }
+        }
+        history.compare("seed " + seed);
     }
 
     private Path shop(int seed) throws IOException {
@@ -513,7 +529,7 @@ final class LedgerHistoryTest {
         }
 
         /** A backup, and later that in the place of the ledger. */
-        private void copy() {
+        private void copy() throws IOException {
             Backup old = backup;
             if (old == null) {
                 Path file = shop.resolveSibling("backup" + names++ + ".db");
@@ -533,9 +549,21 @@ final class LedgerHistoryTest {
                         events);
                 return;
             }
+            boolean served = !Files.exists(shop.resolve("stock.db"));
+            if (served) {
+                assertEquals(
+                        0,
+                        Run.of("stock", "move-ledger", shop.toString(), "--to-file")
+                                .code());
+                LoftServer.forget(shop);
+            }
             Run restored =
                     Run.of("stock", "restore", shop.toString(), old.file().toString());
             assertEquals(0, restored.code(), restored.err());
+            if (served) {
+                LoftServer.shared().name(shop);
+                assertEquals(0, Run.of("stock", "move-ledger", shop.toString()).code());
+            }
             rack.clear();
             rack.putAll(copyOf(old.rack()));
             done.clear();
