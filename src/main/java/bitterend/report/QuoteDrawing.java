@@ -6,12 +6,14 @@ import bitterend.demand.HungHardware;
 import bitterend.demand.Measuring;
 import bitterend.demand.SpliceCard;
 import bitterend.quoting.QuoteLine;
+import bitterend.report.page.Wording;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * A small drawing of a quoted assembly, not to scale: its two ends by their kind, its legs where it has several, and the
- * length with its two arrows at the points that it is measured between.
+ * length with its two arrows at the points that it is measured between; below that its rope and its ends in words, for an
+ * eye of another size is drawn no otherwise.
  */
 final class QuoteDrawing {
     private static final int WIDE = 620;
@@ -28,15 +30,23 @@ final class QuoteDrawing {
     private static final int MOST_LEGS = 4;
 
     private static final int APART = 40;
+    /** Of a line of words. */
+    private static final int ROW = 18;
+    /** Characters that have room in it. */
+    private static final int MOST = 110;
 
     private final QuoteLine line;
     private final SpliceCard card;
+    private final List<String> words;
     private final int legs;
     private final int drawn;
 
-    private QuoteDrawing(QuoteLine line, SpliceCard card) {
+    private QuoteDrawing(QuoteLine line, SpliceCard card, List<String> made) {
         this.line = line;
         this.card = card;
+        words = made.stream()
+                .flatMap(each -> Wording.wrapped(each, MOST).stream())
+                .toList();
         legs = line.assembly().ordered().legs();
         drawn = Math.min(legs, MOST_LEGS);
     }
@@ -45,16 +55,19 @@ final class QuoteDrawing {
      * As SVG; nothing for a line without a card. Of lines that are drawn alike it is the same.
      *
      * @param length what stands at the dimension
+     * @param made its rope, and its ends in words
      */
-    static Optional<String> of(QuoteLine line, String length) {
-        return line.demanded().findCard().map(card -> new QuoteDrawing(line, card).svg(length));
+    static Optional<String> of(QuoteLine line, String length, List<String> made) {
+        return line.demanded().findCard().map(card -> new QuoteDrawing(line, card, made).svg(length));
     }
 
     private String svg(String length) {
-        String words = length + (legs == 1 ? "" : " each leg") + ", " + QuoteWords.measured(line);
+        String measured = length + (legs == 1 ? "" : " each leg") + ", " + QuoteWords.measured(line);
         int dimension = y(drawn - 1) + BELOW;
         BuySvg svg = new BuySvg(
-                WIDE, dimension + 30, "how the length is measured: " + (legs == 1 ? "" : legs + " legs, ") + words);
+                WIDE,
+                dimension + 30 + words.size() * ROW,
+                "how the length is measured: " + (legs == 1 ? "" : legs + " legs, ") + measured);
         int from;
         int to;
         if (card.ends().get(0).kind() == Kind.GROMMET) {
@@ -69,7 +82,10 @@ final class QuoteDrawing {
         if (legs > 1) {
             svg.words(WIDE / 2, 14, "middle", legs + " legs", BuySvg.Type.BOLD);
         }
-        dimension(svg, from, to, dimension, words);
+        dimension(svg, from, to, dimension, measured);
+        for (int row = 0; row < words.size(); row++) {
+            svg.words(WIDE / 2, dimension + 20 + (row + 1) * ROW, "middle", words.get(row), BuySvg.Type.SMALL);
+        }
         return svg.toString();
     }
 

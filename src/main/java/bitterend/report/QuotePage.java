@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.catalogue.Catalogue;
+import bitterend.demand.Assembly;
 import bitterend.quoting.Letter;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
@@ -66,7 +67,7 @@ public final class QuotePage {
         }
         say(page, quote.policy().letter().own().after());
         new QuoteChoices(figures, words).write(page, quote, apart);
-        drawings(page, quote);
+        drawings(page, quote, words);
         notes(page, quote);
         acceptance(page, quote);
     }
@@ -122,33 +123,38 @@ public final class QuotePage {
         }
     }
 
-    /** A drawing of each kind of assembly, with the lines that it is of; where their lengths differ it has a letter for them. */
-    private void drawings(Writing page, Quote quote) {
-        Map<String, List<QuoteLine>> alike = new LinkedHashMap<>();
-        for (LineQuote line : quote.lines()) {
-            QuoteDrawing.of(line.line(), "L").ifPresent(svg -> alike.computeIfAbsent(svg, any -> new ArrayList<>())
-                    .add(line.line()));
+    /**
+     * A drawing of each different assembly, with the lines that it is of; where they differ in length alone it has a letter
+     * for that.
+     */
+    private void drawings(Writing page, Quote quote, QuoteWords words) {
+        Map<List<Object>, List<QuoteLine>> alike = new LinkedHashMap<>();
+        for (LineQuote each : quote.lines()) {
+            QuoteLine line = each.line();
+            Assembly.Make make = line.assembly().make();
+            QuoteDrawing.of(line, "L", words.made(line)).ifPresent(svg -> alike.computeIfAbsent(
+                            List.of(svg, make.extras().along(), make.hang()), any -> new ArrayList<>())
+                    .add(line));
         }
         if (!alike.isEmpty()) {
             page.heading("From where to where");
             page.paragraph("Lengths are measured between the points that each line names.");
         }
-        alike.forEach((svg, lines) -> {
+        alike.values().forEach(lines -> {
+            QuoteLine first = lines.get(0);
             Map<String, List<String>> lengths = new LinkedHashMap<>();
             lines.forEach(line -> lengths.computeIfAbsent(length(line), any -> new ArrayList<>())
                     .add(line.name()));
             Map.Entry<String, List<String>> one = lengths.entrySet().iterator().next();
-            page.picture(
-                    lengths.size() == 1
-                            ? new Block.Picture(
-                                    QuoteDrawing.of(lines.get(0), one.getKey()).orElse(svg),
-                                    capital(lines(one.getValue())) + ", not to scale")
-                            : new Block.Picture(
-                                    svg,
-                                    capital(lengths.entrySet().stream()
+            boolean same = lengths.size() == 1;
+            page.picture(new Block.Picture(
+                    QuoteDrawing.of(first, same ? one.getKey() : "L", words.made(first)).orElseThrow(),
+                    same
+                            ? capital(lines(one.getValue())) + ", not to scale"
+                            : capital(lengths.entrySet().stream()
                                                     .map(each -> lines(each.getValue()) + ": L is " + each.getKey())
                                                     .collect(Collectors.joining("; ")))
-                                            + "; not to scale"));
+                                    + "; not to scale"));
         });
     }
 

@@ -11,6 +11,7 @@ import bitterend.measure.Money;
 import bitterend.quoting.QuoteLine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The words of a quote that its pages share. */
 final class QuoteWords {
@@ -58,6 +59,13 @@ final class QuoteWords {
                     + (make.hang().angle().isWide() ? ", above 60 degrees: ask a qualified rigger" : ""));
         }
         return parts;
+    }
+
+    /** The rope and the ends, all that a line is apart from its length and what is along it. */
+    List<String> made(QuoteLine line) {
+        return List.of(
+                rope(line),
+                SaidEnds.of(line).stream().map(figures::written).collect(Collectors.joining("; ")));
     }
 
     /** What the price is for beside rope and ends: papers, samples, tests, the parts that are seen. */

@@ -99,7 +99,7 @@ final class CustomersPageTest {
     @Test
     void page_saysWhoOffersWhatToWhomOnWhichTerms() {
         saysAll(
-                quote(demo("Q-2605.csv"), "--customer").out(),
+                quote(demo("Q-2605.csv"), "--customer", "--units", "metric").out(),
                 "Tar Yard 3, Gannet Quay",
                 "the office at the loft door",
                 "for schooner Kittiwake Basin 2 outer berth Skerryhaven the mate",
@@ -117,6 +117,10 @@ final class CustomersPageTest {
                 "Ask us for other colours",
                 "in place of what",
                 "line 1 the same in double braid");
+        saysAll(
+                quote(demo("Q-2605.csv"), "--customer").out(),
+                "41 ft 6 in finished, pin to end",
+                "8 m (26 ft 2 15/16 in) finished, pin to end");
     }
 
     /** Reckoned by hand: every rate on the sum of its lines, to the nearest cent, halves up. */
@@ -381,6 +385,27 @@ final class CustomersPageTest {
         saysAll(page, "Lengths are measured between the points that each line names.");
         assertFalse(page.toLowerCase(Locale.ROOT).contains("scale"), page);
         saysAll(Files.readString(html), "not to scale</p>");
+    }
+
+    /** Soft eyes of other lengths are other assemblies, and so is other rope; the length of the assembly alone is a letter. */
+    @Test
+    void drawing_isSharedByLinesThatDifferInLengthAlone() throws IOException {
+        Path request = folder.resolve("eyes.csv");
+        Files.writeString(
+                request,
+                """
+                line,rope,length,end a,end b,minutes
+                1,DB12,5 m,double-braid-eye length 300 mm,whipped,5 min
+                2,DB12,5 m,double-braid-eye length 400 mm,whipped,5 min
+                3,DB12,7 m,double-braid-eye length 300 mm,whipped,5 min
+                4,DB10,5 m,double-braid-eye length 300 mm,whipped,5 min
+                """);
+        Path html = folder.resolve("eyes.html");
+        quote(request.toString(), "--customer", "--html", html.toString());
+        String page = Files.readString(html);
+        assertEquals(4, page.split("<title>how the length is measured", -1).length, "three drawings");
+        saysAll(page, "Line 1: L is 5 m; line 3: L is 7 m; not to scale", "Line 2, not to scale", "Line 4, not to scale");
+        saysAll(page, "end A: double-braid eye, 300 mm long; end B: whipped end</text>");
     }
 
     @Test
