@@ -9,10 +9,10 @@ import bitterend.exchange.WholeFile;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Finding;
 import bitterend.front.QuotePapers;
+import bitterend.front.QuoteUnits;
 import bitterend.front.TradePages;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteRequest;
-import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.QuoteTables;
 import bitterend.report.page.Document;
@@ -176,7 +176,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private ExitCode keep(ShopNow now, QuoteRequest request, QuoteRequestReading reading, List<Finding> leftOut) {
-        QuotePapers papers = new QuotePapers(now.shop(), units.figures(now.shop()), apart);
+        QuotePapers papers = new QuotePapers(now.shop(), units.quotes(now.shop()), apart);
         Optional<KeepQuote.Result.Kept> kept = keeping.kept(
                 terminal,
                 now,
@@ -259,8 +259,12 @@ final class QuoteCommand implements Callable<Integer> {
         }
         quantities.toldIfAsked(terminal, quote);
         files.write(terminal, page, read.settings().quote().letter().paper());
-        QuoteTables values = new QuoteTables(units.figures(read));
-        tables.write(terminal, () -> customer ? values.forCustomer(quote) : values.forFile(quote));
+        QuoteUnits in = units.quotes(read);
+        tables.write(
+                terminal,
+                () -> customer
+                        ? new QuoteTables(in.forCustomer(quote)).forCustomer(quote)
+                        : new QuoteTables(in.usual()).forFile(quote));
         if (common.json) {
             terminal.out()
                     .print(
@@ -275,10 +279,10 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private Document page(Shop read, Quote quote) {
-        Figures figures = units.figures(read);
+        QuoteUnits in = units.quotes(read);
         return customer
-                ? TradePages.forCustomer(read, quote, figures, apart)
-                : TradePages.forFile(read, quote, figures);
+                ? TradePages.forCustomer(read, quote, in.forCustomer(quote), apart)
+                : TradePages.forFile(read, quote, in.usual());
     }
 
     /** Never among what is printed for the customer. */

@@ -108,7 +108,7 @@ final class QuoteReviseCommand implements Callable<Integer> {
 
     private ExitCode revise(ShopNow now, KeptQuote before, QuoteRequest request, QuoteRequestReading reading) {
         Shop read = now.shop();
-        KeepQuote verb = new KeepQuote(now, new QuotePapers(read, units.figures(read), false));
+        KeepQuote verb = new KeepQuote(now, new QuotePapers(read, units.quotes(read), false));
         Optional<KeepQuote.Result.Kept> kept = QuoteKeeping.orTold(
                 terminal,
                 verb.revise(

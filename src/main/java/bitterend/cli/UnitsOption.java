@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import bitterend.exchange.Shop;
+import bitterend.front.QuoteUnits;
 import bitterend.measure.Units;
 import bitterend.report.Figures;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,11 @@ final class UnitsOption {
 
     Figures figures(Shop shop) {
         return new Figures(of(shop.settings().units()), shop.settings().money());
+    }
+
+    /** In which units the pages of a quote are. */
+    QuoteUnits quotes(Shop shop) {
+        return new QuoteUnits(figures(shop), isAsked());
     }
 
     /** Whether a system was asked for. */

@@ -1,5 +1,6 @@
 package bitterend.exchange;
 
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.CsvColumns;
 import bitterend.exchange.form.CsvTable;
 import bitterend.exchange.form.Fields;
@@ -8,17 +9,22 @@ import bitterend.exchange.form.Reading;
 import bitterend.exchange.form.Readings;
 import bitterend.finding.Findings;
 import bitterend.finding.LookAlike;
+import bitterend.measure.Units;
 import bitterend.quoting.Letter;
 import bitterend.quoting.Recipient;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Reads {@code customers.csv}: one row for each customer whom the shop writes to. */
 final class CustomersCsv {
     static final String NAME = "customers.csv";
-    static final CsvColumns COLUMNS =
-            new CsvColumns(List.of("customer"), List.of("number", "address", "contact", "tax", "payment", "note"));
+    static final CsvColumns COLUMNS = new CsvColumns(
+            List.of("customer"), List.of("number", "address", "contact", "tax", "payment", "units", "note"));
+
+    private static final Reading<Units> UNITS = Readings.word(Units.values(), Codec::word);
 
     private final Reading<String> taxes;
     private final Findings findings;
@@ -42,7 +48,8 @@ final class CustomersCsv {
                     row.optional("address", LetterJson::addressInACell, List.of()),
                     row.optional("contact", Readings::text, ""),
                     row.optional("tax", taxes, ""),
-                    row.optional("payment", Readings::text, ""));
+                    row.optional("payment", Readings::text, ""),
+                    units(row, "units"));
             row.optional("note", Readings::text, "");
             row.once("customer", name, names);
             row.unlike("customer", name, alike);
@@ -54,5 +61,11 @@ final class CustomersCsv {
             }
         }
         return customers;
+    }
+
+    /** In which units a customer's page is, here and in a request; null where it is not said. */
+    static @Nullable Units units(Fields row, String column) {
+        return row.optional(column, text -> UNITS.read(text).map(Optional::of), Optional.<Units>empty())
+                .orElse(null);
     }
 }

@@ -45,7 +45,8 @@ public final class QuoteRequestFile {
     static final List<String> OWN =
             List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most", "tax", "instead of");
     /** What the first row that states it says of the customer, for all. */
-    private static final List<String> OF_CUSTOMER = List.of("customer number", "address", "contact", "customer tax");
+    private static final List<String> OF_CUSTOMER =
+            List.of("customer number", "address", "contact", "customer tax", "customer units");
 
     /** What a file may be called so that its name is the number of the quote: {@code Q-2601}. */
     private static final Pattern NUMBER = Pattern.compile("Q-[0-9]{1,9}");
@@ -163,7 +164,8 @@ public final class QuoteRequestFile {
                             document.fields().optional("address", LetterJson::addressInACell, List.of()),
                             document.fields().optional("contact", Readings::text, ""),
                             document.fields().optional("tax", taxes, ""),
-                            "");
+                            "",
+                            CustomersCsv.units(document.fields(), "units"));
                     List<Fields> rows = new ArrayList<>();
                     for (JsonObject line : document.objects("lines")) {
                         rows.add(row(line, id));
@@ -278,7 +280,8 @@ public final class QuoteRequestFile {
                 row.optional("address", LetterJson::addressInACell, List.of()),
                 row.optional("contact", Readings::text, ""),
                 row.optional("customer tax", taxes, ""),
-                "");
+                "",
+                CustomersCsv.units(row, "customer units"));
         return known.completedBy(here);
     }
 

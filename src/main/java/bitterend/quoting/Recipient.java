@@ -1,6 +1,9 @@
 package bitterend.quoting;
 
+import bitterend.measure.Units;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whom a quote goes to, beside the name.
@@ -10,10 +13,12 @@ import java.util.List;
  * @param contact who asked; empty when not stated
  * @param tax rate of tax of every line that names none; empty for the shop's usual one
  * @param payment terms of payment; empty for those of the shop
+ * @param units in which the customer's page is; null for those of the shop
  */
-public record Recipient(String number, List<String> address, String contact, String tax, String payment) {
+public record Recipient(
+        String number, List<String> address, String contact, String tax, String payment, @Nullable Units units) {
     /** Nothing is known of the customer but the name. */
-    public static final Recipient UNKNOWN = new Recipient("", List.of(), "", "", "");
+    public static final Recipient UNKNOWN = new Recipient("", List.of(), "", "", "", null);
 
     public Recipient {
         address = List.copyOf(address);
@@ -26,7 +31,13 @@ public record Recipient(String number, List<String> address, String contact, Str
                 address.isEmpty() ? other.address : address,
                 contact.isEmpty() ? other.contact : contact,
                 tax.isEmpty() ? other.tax : tax,
-                payment.isEmpty() ? other.payment : payment);
+                payment.isEmpty() ? other.payment : payment,
+                units == null ? other.units : units);
+    }
+
+    /** In which units the customer's page is; nothing for those of the shop. */
+    public Optional<Units> findUnits() {
+        return Optional.ofNullable(units);
     }
 
     /** The terms of payment of this customer, else those of the shop. */

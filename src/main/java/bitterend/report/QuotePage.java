@@ -148,12 +148,13 @@ public final class QuotePage {
             Map.Entry<String, List<String>> one = lengths.entrySet().iterator().next();
             boolean same = lengths.size() == 1;
             page.picture(new Block.Picture(
-                    QuoteDrawing.of(first, same ? one.getKey() : "L", words.made(first)).orElseThrow(),
+                    QuoteDrawing.of(first, same ? one.getKey() : "L", words.made(first))
+                            .orElseThrow(),
                     same
                             ? capital(lines(one.getValue())) + ", not to scale"
                             : capital(lengths.entrySet().stream()
-                                                    .map(each -> lines(each.getValue()) + ": L is " + each.getKey())
-                                                    .collect(Collectors.joining("; ")))
+                                            .map(each -> lines(each.getValue()) + ": L is " + each.getKey())
+                                            .collect(Collectors.joining("; ")))
                                     + "; not to scale"));
         });
     }

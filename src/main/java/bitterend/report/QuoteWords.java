@@ -64,8 +64,7 @@ final class QuoteWords {
     /** The rope and the ends, all that a line is apart from its length and what is along it. */
     List<String> made(QuoteLine line) {
         return List.of(
-                rope(line),
-                SaidEnds.of(line).stream().map(figures::written).collect(Collectors.joining("; ")));
+                rope(line), SaidEnds.of(line).stream().map(figures::written).collect(Collectors.joining("; ")));
     }
 
     /** What the price is for beside rope and ends: papers, samples, tests, the parts that are seen. */

@@ -4,6 +4,7 @@ import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Finding;
 import bitterend.front.QuotePapers;
+import bitterend.front.QuoteUnits;
 import bitterend.measure.Moments;
 import bitterend.quoting.QuoteRequest;
 import bitterend.quoting.life.QuoteEvent.Said;
@@ -29,7 +30,7 @@ import java.util.Map;
  * A request that is priced and filed as a quote of its own, or as the next revision of one.
  *
  * @param now the shop
- * @param figures in which units its pages are
+ * @param figures in which units its pages are, unless the customer's is in others
  * @param earlier the quote that it was drawn up from, or revises
  * @param numbered whether its number was typed; otherwise it gets the next of the shop's own
  * @param said who keeps it, and why
@@ -37,7 +38,7 @@ import java.util.Map;
 record QuoteToKeep(ShopNow now, Figures figures, EarlierQuote earlier, boolean numbered, Said said) {
     /** Prices and files it. */
     Kept kept(QuoteRequest request, QuoteRequestReading reading, Duration time, Run.Ear ear) {
-        KeepQuote verb = new KeepQuote(now, new QuotePapers(now.shop(), figures, false));
+        KeepQuote verb = new KeepQuote(now, new QuotePapers(now.shop(), new QuoteUnits(figures, false), false));
         Asked asked = new Asked(
                 request,
                 numbered ? reading.rows() : unnumbered(reading.rows()),

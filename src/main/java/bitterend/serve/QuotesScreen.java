@@ -4,6 +4,7 @@ import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
 import bitterend.finding.Finding;
 import bitterend.finding.NaturalOrder;
+import bitterend.front.QuoteUnits;
 import bitterend.front.TradePages;
 import bitterend.measure.Moments;
 import bitterend.quoting.QuoteRequest;
@@ -236,7 +237,10 @@ final class QuotesScreen implements Screen {
         Map<String, Document> made = new LinkedHashMap<>();
         if (result instanceof Result.Priced priced) {
             Figures figures = loft.figures(now);
-            made.put("customer", TradePages.forCustomer(now.shop(), priced.quote(), figures));
+            made.put(
+                    "customer",
+                    TradePages.forCustomer(
+                            now.shop(), priced.quote(), new QuoteUnits(figures, false).forCustomer(priced.quote())));
             made.put("file", TradePages.forFile(now.shop(), priced.quote(), figures));
         } else {
             made.put(

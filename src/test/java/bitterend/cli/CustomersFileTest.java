@@ -71,15 +71,40 @@ final class CustomersFileTest {
         assertTrue(shown.contains("Pilot House"), shown);
     }
 
+    /** 6 m are 19 ft 8 1/4 in. What the request says goes before the customer's row, and a word on the command line before both. */
+    @Test
+    void customersPage_isInTheUnitsOfTheCustomer_andThatForTheFileInThoseOfTheShop() throws IOException {
+        Files.writeString(shop.resolve("customers.csv"), "customer,units\nPort Pilots,imperial\nHarbour,metric\n");
+        String own = request("", "Port Pilots");
+        assertTrue(run(0, "quote", shop.toString(), own, "--customer").contains("6 m (19 ft 8 1/4 in) finished"));
+        assertFalse(run(0, "quote", shop.toString(), own).contains("19 ft"), "the shop's own page");
+        assertFalse(run(0, "quote", shop.toString(), own, "--customer", "--units", "metric")
+                .contains("19 ft"));
+        String said = request(",customer units", "Port Pilots,metric");
+        assertFalse(run(0, "quote", shop.toString(), said, "--customer").contains("19 ft"));
+        assertTrue(run(0, "quote", shop.toString(), said, "--customer", "--units", "imperial")
+                .contains("19 ft 8 1/4 in"));
+        run(0, "quote", shop.toString(), request("", "Port Pilots"), "--keep");
+        Files.writeString(shop.resolve("customers.csv"), "customer,units\nPort Pilots,metric\n");
+        assertTrue(
+                run(0, "quote", "show", shop.toString(), "Q-2601", "--customer").contains("(19 ft 8 1/4 in)"));
+        run(0, "quote", "revise", shop.toString(), "Q-2601");
+        String revised = run(0, "quote", "show", shop.toString(), "Q-2601", "--customer");
+        assertTrue(revised.contains("(19 ft 8 1/4 in)"), "as the quote before it: " + revised);
+        Run wrong = Run.of("quote", shop.toString(), request(",customer units", "Port Pilots,feet"));
+        assertTrue(wrong.err().contains("customer units: found \"feet\", expected"), wrong.err());
+    }
+
     @Test
     void faults_areFoundByTheCheck() throws IOException {
         Files.writeString(
                 shop.resolve("customers.csv"),
-                "customer,number,tax,colour\nPort Pilots,P-7,,\nPort Pilots,P-7,much,\n");
+                "customer,number,tax,units,colour\nPort Pilots,P-7,,,\nPort Pilots,P-7,much,feet,\n");
         String told = run(3, "check", shop.toString());
         assertTrue(told.contains("customers.csv, row 3, customer: found \"Port Pilots\""), told);
         assertTrue(told.contains("customers.csv, row 3, number: found \"P-7\""), told);
         assertTrue(told.contains("customers.csv, row 3, tax: found \"much\""), told);
+        assertTrue(told.contains("customers.csv, row 3, units: found \"feet\""), told);
         assertTrue(told.contains("colour"), told);
     }
 }

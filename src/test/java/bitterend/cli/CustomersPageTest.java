@@ -404,7 +404,11 @@ final class CustomersPageTest {
         quote(request.toString(), "--customer", "--html", html.toString());
         String page = Files.readString(html);
         assertEquals(4, page.split("<title>how the length is measured", -1).length, "three drawings");
-        saysAll(page, "Line 1: L is 5 m; line 3: L is 7 m; not to scale", "Line 2, not to scale", "Line 4, not to scale");
+        saysAll(
+                page,
+                "Line 1: L is 5 m; line 3: L is 7 m; not to scale",
+                "Line 2, not to scale",
+                "Line 4, not to scale");
         saysAll(page, "end A: double-braid eye, 300 mm long; end B: whipped end</text>");
     }
 

@@ -3,6 +3,7 @@ package bitterend.work.quotes;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.TableText;
+import bitterend.exchange.form.Codec;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.exchange.quotes.QuoteFolder;
 import bitterend.finding.Finding;
@@ -182,6 +183,7 @@ public final class KeepQuote {
             fill(more, "address", String.join("; ", recipient.address()));
             fill(more, "contact", recipient.contact());
             fill(more, "customer tax", recipient.tax());
+            fill(more, "customer units", recipient.findUnits().map(Codec::word).orElse(""));
             rows.add(more);
         }
         return rows;
