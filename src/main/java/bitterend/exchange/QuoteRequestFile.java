@@ -44,10 +44,6 @@ public final class QuoteRequestFile {
     private static final String FORMAT = "bitterend/quote-request/1";
     static final List<String> OWN =
             List.of("hardware", "minutes", "test", "shorter", "longer", "fewest", "most", "tax", "instead of");
-    /** What the first row that states it says of the customer, for all. */
-    private static final List<String> OF_CUSTOMER =
-            List.of("customer number", "address", "contact", "customer tax", "customer units");
-
     /** What a file may be called so that its name is the number of the quote: {@code Q-2601}. */
     private static final Pattern NUMBER = Pattern.compile("Q-[0-9]{1,9}");
 
@@ -63,6 +59,7 @@ public final class QuoteRequestFile {
     private final Units units;
     private final LocalForm form;
     private final Reading<String> taxes;
+    private final CustomerColumns ofCustomer;
     private final Map<String, Recipient> customers;
     private final List<Map<String, String>> kept = new ArrayList<>();
     /** Whether the request states its number itself, or has the name of its file. */
@@ -75,6 +72,7 @@ public final class QuoteRequestFile {
         units = shop.settings().units();
         form = shop.settings().locale();
         taxes = LetterJson.taxOf(shop.settings().quote().letter());
+        ofCustomer = new CustomerColumns(shop.settings().quote().letter());
         customers = shop.customers();
         FolderFiles files = new FolderFiles(folder, findings);
         files.in(form);
@@ -159,13 +157,7 @@ public final class QuoteRequestFile {
                     stated = true;
                     String id = document.fields().require("request", Readings::orderId, "?");
                     String customer = document.fields().optional("customer", Readings::text, "");
-                    Recipient recipient = new Recipient(
-                            document.fields().optional("customerNumber", Readings::text, ""),
-                            document.fields().optional("address", LetterJson::addressInACell, List.of()),
-                            document.fields().optional("contact", Readings::text, ""),
-                            document.fields().optional("tax", taxes, ""),
-                            "",
-                            CustomersCsv.units(document.fields(), "units"));
+                    Recipient recipient = ofCustomer.of(document.fields());
                     List<Fields> rows = new ArrayList<>();
                     for (JsonObject line : document.objects("lines")) {
                         rows.add(row(line, id));
@@ -203,9 +195,9 @@ public final class QuoteRequestFile {
         Map<String, String> names = new HashMap<>();
         Recipient recipient = known;
         List<Fields> leftOut = new ArrayList<>();
-        ofOneCustomer(customer, rows);
+        CustomerColumns.ofOne(customer, rows, ofFile);
         for (Fields row : rows) {
-            recipient = completed(recipient, row);
+            recipient = ofCustomer.completed(recipient, row);
             QuoteLine.Asked asked = asked(row);
             row.text("line").ifPresent(line -> row.once("line", line, names));
             row.text("instead of")
@@ -247,42 +239,10 @@ public final class QuoteRequestFile {
                         !stated && !NUMBER.matcher(order).matches())));
     }
 
-    /** A quote goes to one customer, who must not see what another one asks for. */
-    private void ofOneCustomer(String stated, List<Fields> rows) {
-        for (String column : List.of("customer", "customer number")) {
-            String first = column.equals("customer") ? stated : "";
-            for (Fields row : rows) {
-                String here = row.text(column).orElse("");
-                first = first.isEmpty() ? here : first;
-                if (!here.isEmpty() && !here.equals(first)) {
-                    ofFile.add(Finding.error(
-                            row.file(),
-                            row.place(),
-                            column,
-                            here,
-                            "\"" + first + "\", as in the lines before it: what another customer asks for is a request"
-                                    + " of its own"));
-                }
-            }
-        }
-    }
-
     private static boolean isWanted(List<Fields> rows, String line) {
         return rows.stream()
                 .anyMatch(row -> row.text("line").filter(line::equals).isPresent()
                         && row.text("instead of").isEmpty());
-    }
-
-    /** What is not known of the customer yet is taken from a row that states it. */
-    private Recipient completed(Recipient known, Fields row) {
-        Recipient here = new Recipient(
-                row.optional("customer number", Readings::text, ""),
-                row.optional("address", LetterJson::addressInACell, List.of()),
-                row.optional("contact", Readings::text, ""),
-                row.optional("customer tax", taxes, ""),
-                "",
-                CustomersCsv.units(row, "customer units"));
-        return known.completedBy(here);
     }
 
     /** What a row asks a price for; nothing when a part of it cannot be made. */
@@ -323,7 +283,7 @@ public final class QuoteRequestFile {
         List<String> optional = new ArrayList<>(OrdersCsv.COLUMNS.optional());
         optional.add("order");
         optional.addAll(OWN);
-        optional.addAll(OF_CUSTOMER);
+        optional.addAll(CustomerColumns.NAMES);
         return new CsvColumns(List.of("line", "length"), optional);
     }
 

@@ -1,16 +1,15 @@
 package bitterend.work.quotes;
 
+import bitterend.exchange.CustomerColumns;
 import bitterend.exchange.QuoteRequestFile;
 import bitterend.exchange.QuoteRequestReading;
 import bitterend.exchange.TableText;
-import bitterend.exchange.form.Codec;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.exchange.quotes.QuoteFolder;
 import bitterend.finding.Finding;
 import bitterend.finding.Findings;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteRequest;
-import bitterend.quoting.Recipient;
 import bitterend.quoting.life.QuoteEvent.Said;
 import bitterend.quoting.life.QuoteName;
 import bitterend.work.ShopNow;
@@ -177,22 +176,11 @@ public final class KeepQuote {
         for (Map<String, String> row : asked.rows()) {
             Map<String, String> more = new TreeMap<>(row);
             more.remove("order");
-            Recipient recipient = asked.request().recipient();
-            fill(more, "customer", asked.request().customer());
-            fill(more, "customer number", recipient.number());
-            fill(more, "address", String.join("; ", recipient.address()));
-            fill(more, "contact", recipient.contact());
-            fill(more, "customer tax", recipient.tax());
-            fill(more, "customer units", recipient.findUnits().map(Codec::word).orElse(""));
+            CustomerColumns.fill(
+                    more, asked.request().customer(), asked.request().recipient());
             rows.add(more);
         }
         return rows;
-    }
-
-    private static void fill(Map<String, String> row, String column, String text) {
-        if (!text.isEmpty()) {
-            row.putIfAbsent(column, text);
-        }
     }
 
     /** One more than the highest of ours; the first of all begins with the year, {@code Q-2601}. */
