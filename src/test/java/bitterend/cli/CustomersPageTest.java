@@ -43,6 +43,7 @@ final class CustomersPageTest {
             "number",
             "revision",
             "ends",
+            "sample",
             "day",
             "validUntil",
             "customer",
