@@ -2,31 +2,18 @@ package bitterend.cli;
 
 import static java.util.Objects.requireNonNull;
 
-import bitterend.cli.PageFiles.Answer;
-import bitterend.day.Receipt;
-import bitterend.exchange.ReceiptCsv;
-import bitterend.exchange.ReceiptJson;
 import bitterend.measure.Length;
-import bitterend.measure.Money;
-import bitterend.measure.MoneyText;
 import bitterend.measure.Ratio;
 import bitterend.measure.Written;
-import bitterend.report.FindingsPage;
-import bitterend.report.ReceiptPage;
 import bitterend.stock.LedgerException.Contradictory;
 import bitterend.stock.Paid;
 import bitterend.stock.Reel;
-import bitterend.work.Booking;
 import bitterend.work.ShopNow;
-import bitterend.work.rack.ReceiveList;
 import bitterend.work.rack.ReceiveReel;
 import bitterend.work.rack.ReceiveReel.Result;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -248,7 +235,7 @@ final class StockReceiveCommand implements Callable<Integer> {
         }
         return at.shop()
                 .readOrComplain(terminal)
-                .map(now -> list != null ? list(now, list) : one(now, requireNonNull(typed)))
+                .map(now -> list != null ? list().book(now, list) : one(now, requireNonNull(typed)))
                 .orElse(ExitCode.BAD_INPUT.number());
     }
 
@@ -266,36 +253,9 @@ final class StockReceiveCommand implements Callable<Integer> {
         return code;
     }
 
-    private int list(ShopNow now, Path list) {
-        MoneyText money = now.shop().settings().money();
-        Money bringing = TypedMoney.freight(freight, money);
-        ReceiveList verb = new ReceiveList(at.desk(note), now);
-        ReceiptCsv.Read read = verb.read(list, onOrder);
-        terminal.err().print(FindingsPage.text(read.findings(), terminal.ink()));
-        if (read.findings().stream().anyMatch(finding -> finding.isError())) {
-            return ExitCode.BAD_INPUT.number();
-        }
-        Set<String> said =
-                sure ? read.rows().stream().map(row -> row.reel().id()).collect(Collectors.toSet()) : Set.of();
-        Receipt receipt = verb.compare(read.rows(), said, bringing);
-        Optional<Booking.Booked> booked =
-                accept ? Optional.of(StockAccess.done(verb.accept(read.rows(), said, bringing))) : Optional.empty();
-        long event = booked.map(each -> each.event().number()).orElse(0L);
-        at.show(
-                terminal,
-                files,
-                "Received",
-                new Answer(
-                        () -> new ReceiptJson(money).text(receipt, said, event),
-                        () -> new ReceiptPage(at.units.figures(now.shop())).of(receipt)));
-        booked.ifPresent(each -> {
-            at.toldAsOne(terminal, each);
-            each.event()
-                    .movements()
-                    .forEach(movement ->
-                            at.say(terminal, at.page().label(movement.entry().after())));
-        });
-        return ExitCode.DONE.number();
+    private StockReceivedList list() {
+        return new StockReceivedList(
+                terminal, at, note, files, new StockReceivedList.Asked(onOrder, freight, accept, sure));
     }
 
     private ReceiveReel.Request request(Written typed, Paid said) {

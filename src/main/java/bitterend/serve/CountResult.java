@@ -39,7 +39,8 @@ final class CountResult implements Screen {
     @Override
     public void serve(JavalinConfig config) {
         config.routes.get(PATH, request -> show(request, ""));
-        config.routes.post(PATH, this::accept);
+        config.routes.post(
+                PATH, request -> loft.whenKnown(request, site, people, (now, who) -> accept(request, now, who)));
         config.routes.post("/count/drop", this::drop);
     }
 
@@ -77,13 +78,7 @@ final class CountResult implements Screen {
     }
 
     /** Books the whole of it; then the draft has served. */
-    private void accept(Context request) {
-        String who = people.who(request);
-        ShopNow now = loft.now().orElse(null);
-        if (who.isEmpty() || now == null) {
-            site.tell(request, who.isEmpty() ? People.FIRST : Loft.BROKEN);
-            return;
-        }
+    private void accept(Context request, ShopNow now, String who) {
         Form form = Form.of(request);
         Set<String> sure =
                 request.formParams("sure").stream().map(Sent::oneLine).collect(Collectors.toSet());

@@ -22,6 +22,7 @@ import bitterend.work.Verdict;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -51,6 +52,27 @@ final class Loft {
     /** Goes on with the shop as it is; while its files have errors the page says so. */
     void whenRead(Context request, Site site, Consumer<ShopNow> then) {
         now().ifPresentOrElse(then, () -> site.tell(request, BROKEN));
+    }
+
+    /** The same in a shop that keeps a ledger; where there is none the page says so. */
+    void whenKept(Context request, Site site, Consumer<ShopNow> then) {
+        whenRead(request, site, now -> {
+            if (access().keepsLedger()) {
+                then.accept(now);
+            } else {
+                site.tell(request, RackScreen.NO_LEDGER);
+            }
+        });
+    }
+
+    /** The same in the name of who asks for it; nobody but who said a name books anything. */
+    void whenKnown(Context request, Site site, People people, BiConsumer<ShopNow, String> then) {
+        String who = people.who(request);
+        if (who.isEmpty()) {
+            site.tell(request, People.FIRST);
+        } else {
+            whenRead(request, site, now -> then.accept(now, who));
+        }
     }
 
     Shelf shelf() {

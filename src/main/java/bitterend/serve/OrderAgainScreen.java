@@ -51,8 +51,9 @@ final class OrderAgainScreen implements Screen {
     @Override
     public void serve(JavalinConfig config) {
         config.routes.get(PATH, request -> show(request, Form.blank(), "", false));
-        config.routes.post(PATH, this::sent);
-        config.routes.get("/buying/claims", this::claims);
+        config.routes.post(
+                PATH, request -> loft.whenKnown(request, site, people, (now, who) -> sent(request, now, who)));
+        config.routes.get("/buying/claims", request -> loft.whenKept(request, site, now -> claims(request, now)));
         config.routes.get("/buying/idle", request -> loft.whenRead(request, site, now -> idle(request, now)));
     }
 
@@ -102,13 +103,7 @@ final class OrderAgainScreen implements Screen {
         return new FormView(PATH, BACK, "Take the last order back", "", List.of(), "Take it back", Keys.random(), true);
     }
 
-    private void sent(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        String who = people.who(request);
-        if (who.isEmpty() || now == null) {
-            site.tell(request, who.isEmpty() ? People.FIRST : Loft.BROKEN);
-            return;
-        }
+    private void sent(Context request, ShopNow now, String who) {
         Form form = Form.of(request);
         boolean back = form.text("what").equals(BACK);
         List<ProposalCsv.Row> rows = back ? List.of() : rows(now, form);
@@ -201,12 +196,7 @@ final class OrderAgainScreen implements Screen {
                 false);
     }
 
-    private void claims(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null || !loft.access().keepsLedger()) {
-            site.tell(request, now == null ? Loft.BROKEN : RackScreen.NO_LEDGER);
-            return;
-        }
+    private void claims(Context request, ShopNow now) {
         site.show(
                 request,
                 new ClaimsPage(loft.figures(now))

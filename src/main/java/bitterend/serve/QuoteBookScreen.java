@@ -53,7 +53,8 @@ final class QuoteBookScreen implements Screen {
         config.routes.get(PAGE, this::page);
         config.routes.get(PATH + "/compare", request -> loft.whenRead(request, site, now -> compared(request, now)));
         config.routes.get(PATH + "/learn", request -> loft.whenRead(request, site, now -> learned(request, now)));
-        config.routes.post(PATH, this::booked);
+        config.routes.post(
+                PATH, request -> loft.whenKnown(request, site, people, (now, who) -> booked(request, now, who)));
     }
 
     private void show(Context request, List<String> told) {
@@ -163,13 +164,7 @@ final class QuoteBookScreen implements Screen {
         site.show(request, Sent.asked(request, "page").equals("file") ? pages.forFile() : pages.forCustomer());
     }
 
-    private void booked(Context request) {
-        String who = people.who(request);
-        ShopNow now = loft.now().orElse(null);
-        if (who.isEmpty() || now == null) {
-            site.tell(request, who.isEmpty() ? People.FIRST : Loft.BROKEN);
-            return;
-        }
+    private void booked(Context request, ShopNow now, String who) {
         String booking = Sent.id(request);
         AnswerQuote answer =
                 new AnswerQuote(now, act -> Sent.by(act, who, booking, request), Sent.text(request, "note"));

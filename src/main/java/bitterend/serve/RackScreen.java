@@ -35,17 +35,14 @@ final class RackScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get("/rack", this::rack);
-        config.routes.get(ReelForms.RECEIVE, this::coming);
-        config.routes.post(ReelForms.RECEIVE, this::receive);
+        config.routes.get("/rack", request -> loft.whenKept(request, site, now -> rack(request, now)));
+        config.routes.get(ReelForms.RECEIVE, request -> loft.whenKept(request, site, now -> coming(request, now)));
+        config.routes.post(
+                ReelForms.RECEIVE,
+                request -> loft.whenKnown(request, site, people, (now, who) -> receive(request, now, who)));
     }
 
-    private void rack(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null || !loft.access().keepsLedger()) {
-            site.tell(request, now == null ? Loft.BROKEN : NO_LEDGER);
-            return;
-        }
+    private void rack(Context request, ShopNow now) {
         Figures figures = loft.figures(now);
         StockPage page = new StockPage(figures, ZoneId.systemDefault());
         boolean open = office.isOpen(request);
@@ -71,12 +68,7 @@ final class RackScreen implements Screen {
                 PATH + Sent.path(reel.id()));
     }
 
-    private void coming(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null || !loft.access().keepsLedger()) {
-            site.tell(request, now == null ? Loft.BROKEN : NO_LEDGER);
-            return;
-        }
+    private void coming(Context request, ShopNow now) {
         FormView form = new ReelForms(now.shop(), loft.figures(now), Keys.random()).received();
         String reel = Sent.asked(request, "reel");
         show(request, reel.isEmpty() ? form : form.with("reel", reel));
@@ -86,13 +78,7 @@ final class RackScreen implements Screen {
         site.show(request, form.title(), "serve/receive.jte", Map.of("form", form));
     }
 
-    private void receive(Context request) {
-        String who = people.who(request);
-        ShopNow now = loft.now().orElse(null);
-        if (who.isEmpty() || now == null) {
-            site.tell(request, who.isEmpty() ? People.FIRST : Loft.BROKEN);
-            return;
-        }
+    private void receive(Context request, ShopNow now, String who) {
         String booking = Sent.id(request);
         Form form = Form.of(request);
         ReelDeeds.Done done = new ReelDeeds(now, form, act -> Sent.by(act, who, booking, request)).received();

@@ -43,7 +43,9 @@ final class ReelScreen implements Screen {
     @Override
     public void serve(JavalinConfig config) {
         config.routes.get(ReelForms.WORK, request -> show(request, Sent.asked(request, "id"), Said.NOTHING));
-        config.routes.post(ReelForms.WORK, this::work);
+        config.routes.post(
+                ReelForms.WORK,
+                request -> loft.whenKnown(request, site, people, (now, who) -> work(request, now, who)));
     }
 
     /**
@@ -120,13 +122,7 @@ final class ReelScreen implements Screen {
                 .orElseThrow(() -> new NotFoundResponse("There is no such reel."));
     }
 
-    private void work(Context request) {
-        String who = people.who(request);
-        ShopNow now = loft.now().orElse(null);
-        if (who.isEmpty() || now == null) {
-            site.tell(request, who.isEmpty() ? People.FIRST : Loft.BROKEN);
-            return;
-        }
+    private void work(Context request, ShopNow now, String who) {
         String reel = Sent.text(request, "about");
         String booking = Sent.id(request);
         Form form = Form.of(request);

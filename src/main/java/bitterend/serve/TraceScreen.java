@@ -35,15 +35,10 @@ final class TraceScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get("/rack/trace", this::trace);
+        config.routes.get("/rack/trace", request -> loft.whenKept(request, site, now -> trace(request, now)));
     }
 
-    private void trace(Context request) {
-        ShopNow now = loft.now().orElse(null);
-        if (now == null || !loft.access().keepsLedger()) {
-            site.tell(request, now == null ? Loft.BROKEN : RackScreen.NO_LEDGER);
-            return;
-        }
+    private void trace(Context request, ShopNow now) {
         String lot = Sent.asked(request, "lot");
         String what = lot.isEmpty() ? Sent.asked(request, "what") : lot;
         Optional<Document> page =
