@@ -9,9 +9,11 @@ final class PackingTime {
             names = "--time",
             paramLabel = "TIME",
             converter = DurationText.class,
-            defaultValue = "2s",
-            description = "Pack no longer than this at a time; there are many packings. Default: ${DEFAULT-VALUE}.")
-    private Duration time = Duration.ofSeconds(2);
+            defaultValue = "30s",
+            description =
+                    "End a packing after this, done or not; there are many. What is done in time comes out the same"
+                            + " on any machine. Default: ${DEFAULT-VALUE}.")
+    private Duration time = Duration.ofSeconds(30);
 
     Duration most() {
         return time;

@@ -55,7 +55,8 @@ public final class QuoteJson {
                         quote.neighbours().stream().map(this::neighbour).toList())
                 .with("variations", quoted.variations(quote, any -> true))
                 .with("notPriced", QuotedJson.lacking(quote))
-                .with("accepted", quote.request().given().accepted());
+                .with("accepted", quote.request().given().accepted())
+                .with("cutShort", quote.isCutShort());
     }
 
     /** Format {@code bitterend/plan-shares/1}: what each order of a day caused. */

@@ -24,6 +24,7 @@ import java.util.stream.Stream;
  * @param variations what the customer could have instead, each with its price
  * @param lacking lines of the request that have no price
  * @param revision which version of it this is, from 1
+ * @param isCutShort whether the time ended a packing before its work was done: another run may share and price otherwise
  */
 public record Quote(
         QuoteRequest request,
@@ -34,7 +35,8 @@ public record Quote(
         List<Neighbour> neighbours,
         List<Variation> variations,
         List<Lacking> lacking,
-        int revision) {
+        int revision,
+        boolean isCutShort) {
     public Quote {
         lines = List.copyOf(lines);
         ropes = List.copyOf(ropes);
@@ -123,11 +125,35 @@ public record Quote(
     /** The same, with when it could be made. */
     public Quote delivered(Delivery delivery) {
         return new Quote(
-                request.delivered(delivery), policy, lines, ropes, bill, neighbours, variations, lacking, revision);
+                request.delivered(delivery),
+                policy,
+                lines,
+                ropes,
+                bill,
+                neighbours,
+                variations,
+                lacking,
+                revision,
+                isCutShort);
     }
 
     /** The same under another number, as a revision of that. */
     public Quote numbered(String other, int version) {
-        return new Quote(request.numbered(other), policy, lines, ropes, bill, neighbours, variations, lacking, version);
+        return new Quote(
+                request.numbered(other),
+                policy,
+                lines,
+                ropes,
+                bill,
+                neighbours,
+                variations,
+                lacking,
+                version,
+                isCutShort);
+    }
+
+    /** The same, with whether the time ended a packing before its work was done. */
+    public Quote cutShort(boolean ended) {
+        return new Quote(request, policy, lines, ropes, bill, neighbours, variations, lacking, revision, ended);
     }
 }

@@ -10,11 +10,14 @@ import java.util.SortedMap;
 
 /** Makes the price of a request. */
 public final class Quoter {
+    /** One of the many past weeks has the work of a small packing, divided by this, where usual waste is not charged. */
+    private static final long GLANCE = 5;
+
     private final QuotePolicy policy;
     private final QuoteBasis basis;
     private final Sharing sharing;
     private final Sharing lightly;
-    private final AddedWaste marginal;
+    private final RopeQuoter.Views views;
 
     /**
      * @param packer the packer
@@ -26,7 +29,20 @@ public final class Quoter {
         this.basis = basis;
         sharing = new Sharing(packer, effort, small, basis.book().day());
         lightly = new Sharing(packer, small, small, basis.book().day());
-        marginal = new AddedWaste(basis, packer, effort);
+        Effort glance = glance(small);
+        views = new RopeQuoter.Views(
+                new AddedWaste(basis, packer, policy.waste() == WasteBasis.MARGINAL ? effort : small),
+                new UsualWaste(
+                        basis,
+                        policy.waste() == WasteBasis.USUAL
+                                ? sharing
+                                : new Sharing(
+                                        packer, glance, glance, basis.book().day())));
+    }
+
+    private static Effort glance(Effort small) {
+        long work = small.work() == Long.MAX_VALUE ? small.work() : Math.max(1, small.work() / GLANCE);
+        return new Effort(small.time(), work, small.seed(), small.threads(), small.cancelled(), small.progress());
     }
 
     /** What lines of a request lack to be priced; the others are priced without them. */
@@ -50,7 +66,7 @@ public final class Quoter {
         List<QuoteLine> wanted =
                 request.lines().stream().filter(line -> !line.isAlternative()).toList();
         SortedMap<String, List<QuoteLine>> byRope = RopePrices.byRope(wanted);
-        RopePrices ropes = new RopePrices(policy, basis, sharing, lightly, marginal);
+        RopePrices ropes = new RopePrices(policy, basis, sharing, lightly, views);
         RopePrices.Priced priced = ropes.whole(byRope);
         LinePrices prices = new LinePrices(policy);
         List<LineQuote> quoted =
@@ -72,7 +88,8 @@ public final class Quoter {
                 offers.stream().map(Nearby.Offer::neighbour).toList(),
                 varied(request, quoted, offers, quantities, variations),
                 parted.lacking(),
-                1);
+                1,
+                false);
     }
 
     private List<Variation> varied(

@@ -41,10 +41,10 @@ final class RopePrices {
         }
     }
 
-    RopePrices(QuotePolicy policy, QuoteBasis basis, Sharing sharing, Sharing lightly, AddedWaste marginal) {
+    RopePrices(QuotePolicy policy, QuoteBasis basis, Sharing sharing, Sharing lightly, RopeQuoter.Views views) {
         this.basis = basis;
-        whole = new RopeQuoter(policy, basis, sharing, marginal);
-        light = new RopeQuoter(policy, basis, lightly, marginal);
+        whole = new RopeQuoter(policy, basis, sharing, views);
+        light = new RopeQuoter(policy, basis, lightly, views);
         wholeSizes = new SizeSearch(basis, sharing::cut);
         lightSizes = new SizeSearch(basis, lightly::cut);
     }

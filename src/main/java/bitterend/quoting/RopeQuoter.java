@@ -24,15 +24,16 @@ final class RopeQuoter {
     private final QuotePolicy policy;
     private final QuoteBasis basis;
     private final Sharing sharing;
-    private final AddedWaste marginal;
-    private final UsualWaste usual;
+    private final Views views;
 
-    RopeQuoter(QuotePolicy policy, QuoteBasis basis, Sharing sharing, AddedWaste marginal) {
+    /** What else the waste comes to; each takes many packings. */
+    record Views(AddedWaste marginal, UsualWaste usual) {}
+
+    RopeQuoter(QuotePolicy policy, QuoteBasis basis, Sharing sharing, Views views) {
         this.policy = policy;
         this.basis = basis;
         this.sharing = sharing;
-        this.marginal = marginal;
-        usual = new UsualWaste(basis, sharing);
+        this.views = views;
     }
 
     /** With all views of the waste. */
@@ -59,8 +60,10 @@ final class RopeQuoter {
                 new CuttingOrder(shares.problem()).plan(shares.packing()).book();
         RopeQuote.Waste waste = new RopeQuote.Waste(
                 alone(shares, worth),
-                whole || policy.waste() == WasteBasis.MARGINAL ? marginal.of(rope, pieces, worth) : NOT_LOOKED_AT,
-                whole || policy.waste() == WasteBasis.USUAL ? usual.of(rope, pieces, worth) : NOT_LOOKED_AT);
+                whole || policy.waste() == WasteBasis.MARGINAL
+                        ? views.marginal().of(rope, pieces, worth)
+                        : NOT_LOOKED_AT,
+                whole || policy.waste() == WasteBasis.USUAL ? views.usual().of(rope, pieces, worth) : NOT_LOOKED_AT);
         return new RopeQuote(
                 rope.rope().id(),
                 lines.stream().map(QuoteLine::name).toList(),

@@ -74,6 +74,11 @@ public final class QuoteFilePage {
         quote.notPriced()
                 .forEach(line -> page.caution(line.asked().forFile() + " is not priced: " + line.why() + " ("
                         + line.findings().stream().map(Finding::told).collect(Collectors.joining("; ")) + ")."));
+        if (quote.isCutShort()) {
+            page.caution(
+                    "worked out as far as the time went: drawn up again, or with more time, a line may cost a little"
+                            + " more or less; keep the quote that is sent");
+        }
         int gaps = quote.gaps().size();
         if (gaps > 0) {
             String accepted = quote.request().given().accepted();

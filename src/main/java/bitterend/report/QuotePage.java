@@ -62,6 +62,9 @@ public final class QuotePage {
         quote.notPriced()
                 .forEach(line -> page.caution(
                         line.asked().forCustomer() + " is not priced and not in the total: " + line.why() + "."));
+        if (quote.isCutShort() && quote.request().given().draft()) {
+            page.caution("prices of this draft are not worked out to the end and may still change a little.");
+        }
         if (quote.holdsTogetherAlone()) {
             page.paragraph("Prices hold for the whole request: a line may be dearer when it is ordered by itself.");
         }

@@ -146,8 +146,7 @@ final class QuoteRopeBlock {
                     + " alone, less than the " + figures.money(shares.cost()) + " of all.";
         }
         return "Whether a stable split exists is not known: " + ((Stability.NotKnown) shares.stability()).reason()
-                + ". With more time (--time), or on a faster machine, the same lines may be split otherwise: keep the quote"
-                + " that is sent.";
+                + ".";
     }
 
     private static String objections(Stability.NoneExists none) {

@@ -31,7 +31,7 @@ import java.util.TreeSet;
 /** Quotes: lines are typed or pasted, looked at by the code that reads a file of them, priced behind the page, and kept. */
 final class QuotesScreen implements Screen {
     private static final String PATH = "/quotes";
-    private static final Duration TIME = Duration.ofSeconds(2);
+    private static final Duration TIME = Duration.ofSeconds(30);
     private static final int MOST = 500;
     private static final int LINES = 3;
     private final Loft loft;

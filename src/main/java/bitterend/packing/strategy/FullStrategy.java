@@ -27,15 +27,24 @@ import java.util.concurrent.atomic.AtomicLong;
  * packed side by side, the small ones first, and what one leaves of its time goes to those after it.
  */
 public final class FullStrategy implements Packer {
+    /** With nothing to search on from it a limited work is better spent on bounds: a hundredth of it divides two runs. */
+    private static final int DIVIDING_ALONE = 1;
+
     private final PartPacker.Improver improver;
+    private final int dividing;
 
     FullStrategy(PartPacker.Improver improver) {
+        this(improver, Share.ALL);
+    }
+
+    private FullStrategy(PartPacker.Improver improver, int dividing) {
         this.improver = improver;
+        this.dividing = dividing;
     }
 
     /** Starts and patterns, without the search over all rules. */
     public static FullStrategy patternsAlone() {
-        return new FullStrategy((problem, start, effort, bound) -> start);
+        return new FullStrategy((problem, start, effort, bound) -> start, DIVIDING_ALONE);
     }
 
     /** Starts, patterns and search at a level of effort. */
@@ -73,7 +82,7 @@ public final class FullStrategy implements Packer {
     }
 
     private List<PartPacker.Answer> sideBySide(List<PackingProblem> parts, Effort effort) {
-        TimeTable times = new TimeTable(parts, effort);
+        TimeTable times = new TimeTable(parts, effort, dividing);
         boolean coreToSpare = effort.threads() > parts.size();
         List<Callable<PartPacker.Answer>> tasks = new ArrayList<>();
         for (PackingProblem part : parts) {
@@ -104,12 +113,14 @@ public final class FullStrategy implements Packer {
         private static final int MORE = 20;
 
         private final Effort effort;
+        private final int dividing;
         private final long deadline;
         private final long allPieces;
         private final AtomicLong toCome;
 
-        TimeTable(List<PackingProblem> parts, Effort effort) {
+        TimeTable(List<PackingProblem> parts, Effort effort, int dividing) {
             this.effort = effort;
+            this.dividing = dividing;
             deadline = System.nanoTime() + effort.time().toNanos();
             allPieces = Math.max(
                     1, parts.stream().mapToLong(part -> part.pieces().size()).sum());
@@ -126,7 +137,7 @@ public final class FullStrategy implements Packer {
             long left = Math.max(0, deadline - System.nanoTime());
             long atOnce = Math.min(waiting, weight(part) * Math.max(1, effort.threads()));
             long work = effort.work() == Long.MAX_VALUE ? Long.MAX_VALUE : effort.work() / allPieces * pieces;
-            return new Share(effort, Duration.ofNanos(left).multipliedBy(atOnce).dividedBy(waiting), work);
+            return new Share(effort, Duration.ofNanos(left).multipliedBy(atOnce).dividedBy(waiting), work, dividing);
         }
     }
 }

@@ -83,7 +83,9 @@ final class PartPacker {
         if (!part.earlier().isEmpty()) {
             offer(Promised.packing(bench));
         }
-        Packing greedy = new GreedyPacker(bench).best(share.over(15));
+        Packing greedy = new GreedyPacker(bench)
+                .best(share.overForStarts(
+                        (long) part.pieces().size() * part.reels().size()));
         offer(greedy);
         lessUndone(0);
         SideSearch fromGreedy = new SideSearch(dividedFirst(improver), part, best);
@@ -177,7 +179,7 @@ final class PartPacker {
     /** Beside all else, on a bench of its own, so that neither waits for the other. */
     private Improver dividedFirst(Improver improver) {
         return (problem, start, effort, bound) -> {
-            Packing divided = Dividing.improve(new Workbench(problem), start, Share.forDividing(problem, effort));
+            Packing divided = Dividing.improve(new Workbench(problem), start, share.forDividing(problem, effort));
             return improver.improve(problem, divided, effort, bound);
         };
     }

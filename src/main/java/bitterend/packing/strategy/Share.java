@@ -16,13 +16,18 @@ import java.util.function.Consumer;
 final class Share {
     private static final long PATTERN_STEPS_PER_UNIT = 100;
     private static final int SEARCHES = 3;
+    /** Of the work, in per cent. */
+    static final int ALL = 100;
+
     private static final long DIVIDING_PER_PIECE = 5_000;
     private static final long TIMES_BESIDE = 3;
+    private static final long MOST_PIECES_ON_RUNS = 200_000;
     private static final long LEAST_NANOS = 20_000_000;
 
     private final Effort effort;
     private final long deadline;
     private final long work;
+    private final int dividing;
 
     /**
      * @param effort of the whole day
@@ -30,7 +35,13 @@ final class Share {
      * @param work of this part, in score calculations of the search; a hundred steps of the pattern engine make one
      */
     Share(Effort effort, Duration time, long work) {
+        this(effort, time, work, ALL);
+    }
+
+    /** @param dividing per cent of the work that dividing the pieces of two runs may take */
+    Share(Effort effort, Duration time, long work, int dividing) {
         this.effort = effort;
+        this.dividing = dividing;
         deadline = System.nanoTime() + time.toNanos();
         this.work = work;
     }
@@ -61,17 +72,21 @@ final class Share {
 
     /** To divide the pieces of two runs anew again and again: a tenth of the time that is left, later a third. */
     Effort forDividing(int turn, int pieces) {
-        long dividing = Math.min(work, DIVIDING_PER_PIECE * pieces);
+        long divisions = Math.min(forDividing(work), DIVIDING_PER_PIECE * pieces);
         return new Effort(
-                part(turn == 0 ? 10 : 33), dividing, effort.seed() + turn, 1, effort.cancelled(), progress -> {});
+                part(turn == 0 ? 10 : 33), divisions, effort.seed() + turn, 1, effort.cancelled(), progress -> {});
     }
 
     /** The same in front of a search beside all else: a third of its time. */
-    static Effort forDividing(PackingProblem problem, Effort search) {
-        long dividing = Math.min(
-                search.work(),
+    Effort forDividing(PackingProblem problem, Effort search) {
+        long divisions = Math.min(
+                forDividing(search.work()),
                 TIMES_BESIDE * DIVIDING_PER_PIECE * problem.pieces().size());
-        return new Effort(search.time().dividedBy(3), dividing, ~search.seed(), 1, search.cancelled(), progress -> {});
+        return new Effort(search.time().dividedBy(3), divisions, ~search.seed(), 1, search.cancelled(), progress -> {});
+    }
+
+    private long forDividing(long work) {
+        return work == Long.MAX_VALUE ? work : Math.max(1, work / ALL * dividing);
     }
 
     bitterend.packing.patterns.Effort aroundSets() {
@@ -119,6 +134,15 @@ final class Share {
     BooleanSupplier over(int percent) {
         long end = System.nanoTime() + part(percent).toNanos();
         return () -> System.nanoTime() > end || effort.cancelled().getAsBoolean();
+    }
+
+    /**
+     * Whether the quick starts have had their time; without a search and by work alone those that look at every piece on every
+     * run again and again are left out where that is much.
+     */
+    BooleanSupplier overForStarts(long piecesOnRuns) {
+        boolean tooMany = dividing < ALL && work < Long.MAX_VALUE && piecesOnRuns > MOST_PIECES_ON_RUNS;
+        return tooMany ? () -> true : over(15);
     }
 
     /** Whether so little time is left that nothing more is worth beginning. */

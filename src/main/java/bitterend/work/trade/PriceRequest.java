@@ -27,16 +27,27 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.LongSupplier;
 
 /** What a request costs with the waste it causes, and its price: a question that writes nothing. */
 public final class PriceRequest {
-    /** One of the many small packings of a quote may take a tenth of the time of a large one. */
-    private static final int SMALL = 10;
+    /** Work for each piece of a large packing, in units of the engine. */
+    private static final long LARGE = 2_500;
+
+    /** The same of one of the many small packings of a quote. */
+    private static final long SMALL = 500;
 
     private final ShopNow now;
+    private final LongSupplier nanos;
 
     public PriceRequest(ShopNow shop) {
+        this(shop, System::nanoTime);
+    }
+
+    /** @param nanos the clock that the time is held against, in nanoseconds */
+    public PriceRequest(ShopNow shop, LongSupplier nanos) {
         now = shop;
+        this.nanos = nanos;
     }
 
     /** What comes of it. */
@@ -56,7 +67,7 @@ public final class PriceRequest {
      * The price.
      *
      * @param day the day of the quote
-     * @param time pack no longer than this at a time
+     * @param time pack no longer than this at a time, though the work is not done: what is done in time is the same each time
      * @param watcher who waits
      */
     public Result price(QuoteRequest request, LocalDate day, Duration time, Watcher watcher) {
@@ -70,12 +81,13 @@ public final class PriceRequest {
      */
     public Result price(QuoteRequest request, LocalDate day, Duration time, List<Integer> quantities, Watcher watcher) {
         PackingProblem book = now.open(day);
+        FixedWork packer = new FixedWork(FullStrategy.patternsAlone(), nanos);
         Quoter quoter = new Quoter(
                 now.shop().settings().quote(),
                 basis(book),
-                FullStrategy.patternsAlone(),
-                effort(time, watcher),
-                effort(time.dividedBy(SMALL), watcher));
+                packer,
+                effort(time, LARGE, watcher),
+                effort(time, SMALL, watcher));
         List<EndTime> booked = booked();
         QuoteRequest timed = request.of(
                 request.lines().stream().map(line -> line.with(booked)).toList());
@@ -90,7 +102,7 @@ public final class PriceRequest {
         Quote quote = quoter.quote(timed, quantities);
         DeliveryDay delivery =
                 new DeliveryDay(now.shop().settings().bench().hours(), ComingReels.with(book, now.shop()));
-        return new Result.Priced(quote.delivered(delivery.of(quote)));
+        return new Result.Priced(quote.delivered(delivery.of(quote)).cutShort(packer.isCutShort()));
     }
 
     /** Minutes of ends as splicers booked them; none where what was measured cannot be read. */
@@ -104,8 +116,8 @@ public final class PriceRequest {
                 .toList();
     }
 
-    private static Effort effort(Duration time, Watcher watcher) {
-        return new Effort(time, Long.MAX_VALUE, 0, 1, watcher.stop(), watcher.progress());
+    private static Effort effort(Duration time, long work, Watcher watcher) {
+        return new Effort(time, work, 0, 1, watcher.stop(), watcher.progress());
     }
 
     /** A day's open work and rack, every rope on the new reels that suppliers offer, and the past weeks. */
