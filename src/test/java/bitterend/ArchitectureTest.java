@@ -274,6 +274,7 @@ final class ArchitectureTest {
             "bitterend.stock.Ledger$Books",
             "bitterend.stock.Ledger$Stock",
             "bitterend.stock.LedgerPlace",
+            "bitterend.stock.Neighbours",
             "bitterend.stock.StockValue");
 
     /** Questions of a rack that is imagined, and one that is read as it was written, are made elsewhere. */

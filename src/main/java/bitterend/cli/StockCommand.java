@@ -66,6 +66,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
             "sell",
             "condemn",
             "send",
+            "arrive",
             "export",
             "verify",
             "backup",
@@ -104,6 +105,7 @@ final class StockCommand extends StockReels implements Callable<Integer> {
                 .addSubcommand(new StockFlawCommand(terminal))
                 .addSubcommand(new StockCorrectCommand(terminal))
                 .addSubcommand(new StockSpoilCommand(terminal))
+                .addSubcommand(new StockArriveCommand(terminal))
                 .addSubcommand(new StockUndoCommand(terminal))
                 .addSubcommand(new StockTraceCommand(terminal));
         for (String name : IN_THE_DAY) {

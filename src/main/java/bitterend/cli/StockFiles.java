@@ -192,8 +192,8 @@ abstract class StockFiles {
                 terminal,
                 files,
                 "Where the rope went",
-                new Answer(() -> StockJson.balance(sound.balance(), sound.head()), () -> at.page()
-                        .sound(sound.balance(), sound.head())));
+                new Answer(() -> StockJson.balance(sound.balance(), sound.head(), sound.onTheWay()), () -> at.page()
+                        .sound(sound.balance(), sound.head(), sound.onTheWay())));
     }
 
     /** Reads a printed head. */

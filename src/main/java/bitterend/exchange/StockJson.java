@@ -13,6 +13,7 @@ import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Paid;
 import bitterend.stock.Reel;
+import bitterend.stock.Transfers.OnTheWay;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -180,17 +181,35 @@ public final class StockJson {
     }
 
     /** Where the rope went, and the end of the chain. */
-    public static String balance(Balance balance, Head head) {
+    public static String balance(Balance balance, Head head, List<OnTheWay> onTheWay) {
         JsonTree accounts = new JsonTree();
         for (Balance.Account account : Balance.Account.values()) {
             accounts.with(Codec.word(account), LengthText.exact(balance.of(account)));
         }
-        return new JsonTree()
+        JsonTree tree = new JsonTree()
                 .with("format", "bitterend/balance/1")
                 .with("sound", true)
                 .with("head", head.text())
-                .with("accounts", accounts)
+                .with("accounts", accounts);
+        return (onTheWay.isEmpty() ? tree : tree.with("onTheWay", trees(onTheWay))).text();
+    }
+
+    /** What is on the way between lofts. */
+    public static String onTheWay(List<OnTheWay> all) {
+        return new JsonTree()
+                .with("format", "bitterend/on-the-way/1")
+                .with("onTheWay", trees(all))
                 .text();
+    }
+
+    private static List<JsonTree> trees(List<OnTheWay> all) {
+        return all.stream()
+                .map(each -> new JsonTree()
+                        .with("from", each.from())
+                        .with("to", each.to())
+                        .with("event", each.event())
+                        .with("reel", tree(each.reel())))
+                .toList();
     }
 
     /**

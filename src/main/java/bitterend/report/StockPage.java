@@ -15,6 +15,7 @@ import bitterend.stock.Holding;
 import bitterend.stock.Movement;
 import bitterend.stock.Ordered;
 import bitterend.stock.Reel;
+import bitterend.stock.Transfers.OnTheWay;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -109,7 +110,7 @@ public final class StockPage {
     }
 
     /** Where the rope of a sound ledger went: both sides of the equation, and the head to compare with later. */
-    public Document sound(Balance balance, Head head) {
+    public Document sound(Balance balance, Head head, List<OnTheWay> onTheWay) {
         TableRows table = new TableRows(Column.words("rope"), Column.figure("length"));
         for (Balance.Account account : Balance.Account.values()) {
             String sign = account.isSource() ? "" : "  ";
@@ -118,6 +119,9 @@ public final class StockPage {
         Writing page = new Writing();
         page.paragraph("the ledger is sound: every sum agrees.");
         page.table(table);
+        if (!onTheWay.isEmpty()) {
+            page.table(OnTheWayPage.table(onTheWay, figures));
+        }
         page.paragraph("head of the ledger: " + head.text());
         return page.document();
     }

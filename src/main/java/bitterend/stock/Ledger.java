@@ -26,6 +26,16 @@ public interface Ledger extends AutoCloseable {
      */
     Optional<Event> change(Event.Act act, Consumer<Books> work);
 
+    /** The other lofts that are kept beside it; asked inside of {@link #read} or {@link #change}. */
+    default Neighbours neighbours() {
+        return Neighbours.NONE;
+    }
+
+    /** The same as {@link #change}, while nobody books what goes between lofts: what is read of the others holds. */
+    default Optional<Event> changeAmong(Event.Act act, Consumer<Books> work) {
+        return change(act, work);
+    }
+
     /** What is wrong with the ledger, each in a sentence; empty when its sums and its chain agree. */
     List<String> verify();
 

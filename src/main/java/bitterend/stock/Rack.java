@@ -177,9 +177,22 @@ public final class Rack {
         });
     }
 
-    /** Rope that leaves the shop or is written off: returned, sent to another loft or condemned. */
+    /**
+     * A reel that goes to another loft of the shop; of one on the same server it is on the way until it comes in there.
+     *
+     * @param loft its name on the server, or any words
+     */
+    public Event send(String reel, String loft, String note) {
+        return book(Event.Kind.SENT, note, books -> {
+            Reel leaving = standing(books, reel).reel();
+            books.append(new Entry(Kind.SENT, leaving, true, note, Origin.NONE));
+            Transfers.send(books, ledger.neighbours(), loft);
+        });
+    }
+
+    /** Rope that leaves the shop or is written off: returned or condemned. */
     public Event remove(Kind kind, String reel, String note) {
-        if (kind != Kind.RETURNED && kind != Kind.SENT && kind != Kind.CONDEMNED) {
+        if (kind != Kind.RETURNED && kind != Kind.CONDEMNED) {
             throw new IllegalArgumentException(kind + " removes no rope");
         }
         return book(Event.Kind.valueOf(kind.name()), note, books -> {

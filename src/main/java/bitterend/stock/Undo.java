@@ -45,7 +45,10 @@ public final class Undo {
      * @param also does so, handed the event, before the taking back is kept; when it throws, nothing is taken back
      */
     public Event event(long number, Consumer<Event> also) {
-        return ledger.change(act.undoing(number), books -> also.accept(whole(books, number)))
+        return ledger.changeAmong(act.undoing(number), books -> {
+                    books.findEvent(number).ifPresent(sent -> Transfers.refuseArrived(ledger.neighbours(), sent));
+                    also.accept(whole(books, number));
+                })
                 .orElseThrow();
     }
 

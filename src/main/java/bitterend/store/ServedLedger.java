@@ -4,6 +4,7 @@ import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.LedgerException;
 import bitterend.stock.LoftAddress;
+import bitterend.stock.Neighbours;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -20,6 +21,9 @@ import java.util.function.Supplier;
  */
 final class ServedLedger extends SqlLedger {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
+    /** The lock of a database that whoever books between lofts has; it means nothing but to this program. */
+    private static final long BETWEEN_LOFTS = 0x42456e64;
+
     private static final Duration BETWEEN = Duration.ofMillis(250);
 
     private final LoftAddress at;
@@ -161,6 +165,24 @@ final class ServedLedger extends SqlLedger {
         } catch (InDoubt lost) {
             return asked(act.id(), lost);
         }
+    }
+
+    @Override
+    public Optional<Event> changeAmong(Event.Act act, Consumer<Books> work) {
+        try {
+            return kept(() -> {
+                sql.list("SELECT pg_advisory_xact_lock(?)", row -> true, BETWEEN_LOFTS);
+                lock();
+                return booked(act, work);
+            });
+        } catch (InDoubt lost) {
+            return asked(act.id(), lost);
+        }
+    }
+
+    @Override
+    public Neighbours neighbours() {
+        return new ServedNeighbours(sql, at);
     }
 
     @Override

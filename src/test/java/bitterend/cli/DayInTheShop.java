@@ -110,7 +110,8 @@ record DayInTheShop(Path shop, Path out, String note) {
             "stock return",
             "stock sell",
             "stock condemn",
-            "stock send"));
+            "stock send",
+            "stock arrive"));
 
     /** Planned, issued, cut, measured, delivered, quoted. */
     static DayInTheShop in(Path folder) throws IOException {

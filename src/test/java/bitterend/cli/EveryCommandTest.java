@@ -94,7 +94,12 @@ final class EveryCommandTest {
             Map.entry("stock return", List.of("stock return SHOP E9")),
             Map.entry("stock sell", List.of("stock sell SHOP E9")),
             Map.entry("stock condemn", List.of("stock condemn SHOP E9 --note wet_since_the_roof_let_rain_in")),
-            Map.entry("stock send", List.of("stock send SHOP E9 North_Quay"))));
+            Map.entry("stock send", List.of("stock send SHOP E9 North_Quay")),
+            Map.entry(
+                    "stock arrive",
+                    List.of(
+                            "server; stock move-ledger SHOP; neighbour; stock arrive SHOP",
+                            "server; stock move-ledger SHOP; neighbour; stock arrive SHOP E9 --as N9"))));
 
     /** What is typed to write, with what comes before. */
     static List<String> writing() {
@@ -132,7 +137,8 @@ final class EveryCommandTest {
                     "stock return",
                     "stock sell",
                     "stock condemn",
-                    "stock send"),
+                    "stock send",
+                    "stock arrive"),
             "serves pages to a browser",
             Set.of("serve"),
             "lists its commands",
@@ -197,9 +203,19 @@ final class EveryCommandTest {
         answers.assertRight();
     }
 
+    /** Another loft on the same server, that sends a reel to this one. */
+    private static void neighbour(Path shop) throws IOException {
+        String here = Files.readString(shop.resolve("shop.json")).replaceFirst("(?s).*\"loft\": \"([^\"]*)\".*", "$1");
+        Path other = DemoShop.copy("eider-shed", Files.createDirectory(shop.resolveSibling("neighbour")));
+        LoftServer.shared().name(other);
+        assertEquals(0, Run.of("stock", "open", other.toString()).code());
+        assertEquals(0, Run.of("stock", "send", other.toString(), "E9", here).code());
+    }
+
     private static void prepare(DayInTheShop day, String step) throws IOException {
         Path orders = day.shop().resolve("orders.csv");
         switch (step) {
+            case "neighbour" -> neighbour(day.shop());
             case "server" -> LoftServer.shared().name(day.shop());
             case "forget" -> {
                 for (String file : List.of("stock.db", "stock.db-wal", "stock.db-shm")) {

@@ -103,6 +103,11 @@ public final class LoftServer implements AutoCloseable {
         return loft;
     }
 
+    /** A loft goes from the server, as when a copy of it is to be put back. */
+    public void dropLoft(String loft) throws SQLException {
+        script("DROP SCHEMA \"loft_" + loft + "\" CASCADE");
+    }
+
     /** Takes the loft out of it again. */
     public static void forget(Path shop) throws IOException {
         Path settings = shop.resolve("shop.json");

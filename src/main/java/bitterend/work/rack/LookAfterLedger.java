@@ -6,12 +6,15 @@ import bitterend.stock.Head;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerPlace;
+import bitterend.stock.Transfers;
+import bitterend.stock.Transfers.OnTheWay;
 import bitterend.work.ShopAccess;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Copies the ledger, puts a copy back, adds it up again. */
@@ -51,8 +54,16 @@ public final class LookAfterLedger {
 
     /** What is found when it is added up again. */
     public sealed interface Verified {
-        /** All agrees. */
-        record Sound(Balance balance, Head head) implements Verified {}
+        /**
+         * All agrees.
+         *
+         * @param onTheWay what went between this loft and others of its server and has not come in
+         */
+        record Sound(Balance balance, Head head, List<OnTheWay> onTheWay) implements Verified {
+            public Sound {
+                onTheWay = List.copyOf(onTheWay);
+            }
+        }
 
         /** Something does not; each fault in a sentence. */
         record Damaged(List<String> faults) implements Verified {
@@ -73,6 +84,9 @@ public final class LookAfterLedger {
     /** Adds it up again; {@code printed} is a head that was printed before, to be held against it. */
     public Verified verify(@Nullable Head printed) {
         List<String> faults = new ArrayList<>(at.reading(Ledger::verify));
+        if (faults.isEmpty()) {
+            faults.addAll(at.reading(ledger -> new Transfers(ledger, UnaryOperator.identity()).faults()));
+        }
         if (faults.isEmpty() && printed != null) {
             faults.addAll(read(stock -> Head.faults(printed, stock)));
             Optional<Verified> replaced = faults.isEmpty() ? Optional.empty() : replaced(printed);
@@ -81,8 +95,12 @@ public final class LookAfterLedger {
             }
         }
         return faults.isEmpty()
-                ? read(stock -> new Verified.Sound(Balance.of(stock.events()), stock.head()))
+                ? at.reading(ledger -> sound(ledger, new Transfers(ledger, UnaryOperator.identity()).onTheWay()))
                 : new Verified.Damaged(faults);
+    }
+
+    private static Verified sound(Ledger ledger, List<OnTheWay> onTheWay) {
+        return ledger.read(stock -> new Verified.Sound(Balance.of(stock.events()), stock.head(), onTheWay));
     }
 
     /** The restore by which the ledger of a head was replaced; that one is still kept and goes on from the head. */

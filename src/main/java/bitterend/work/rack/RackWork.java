@@ -127,7 +127,7 @@ public sealed interface RackWork {
         @Override
         public Event on(Rack rack, RackDesk desk) {
             String words = desk.note().isEmpty() ? "to " + loft : "to " + loft + ": " + desk.note();
-            return rack.remove(Movement.Kind.SENT, reel, words);
+            return rack.send(reel, loft, words);
         }
     }
 }
