@@ -3,6 +3,7 @@ package bitterend.packing.effort;
 import bitterend.packing.linear.Simplex;
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /** What may still be spent. Looks at the clock and the cancel flag every so many steps only. */
 public final class Budget implements Simplex.Steps {
@@ -43,10 +44,12 @@ public final class Budget implements Simplex.Steps {
         return new Budget(Math.min(work, Math.max(0, limit - spent)), System.nanoTime() + end, stop);
     }
 
-    /** So many per cent of what is left, of the work and by the clock. */
-    public Budget share(int percent) {
+    /** Has something done within so many per cent of what is left, of the work and by the clock. */
+    public void within(int percent, Consumer<Budget> task) {
         long work = limit == Long.MAX_VALUE ? limit : Math.max(0, limit - spent) / PER_CENT * percent;
-        return part(work, Duration.ofMillis(millisLeft() / PER_CENT * percent));
+        Budget part = part(work, Duration.ofMillis(millisLeft() / PER_CENT * percent));
+        task.accept(part);
+        charge(part);
     }
 
     /** Takes over what a part has spent. */

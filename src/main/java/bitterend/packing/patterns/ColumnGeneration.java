@@ -28,6 +28,9 @@ final class ColumnGeneration {
     /** Per cent of what is left that the question whether one reel less is enough may take. */
     private static final int FOR_ONE_REEL_LESS = 75;
 
+    /** The wave after which what is dearer than another wave is tried. */
+    private static final int SEVERAL = 4;
+
     /** Part of a step between two costs. */
     private static final double ALMOST = 1e-4;
 
@@ -109,6 +112,7 @@ final class ColumnGeneration {
         if (shortcut && !best.closed(rejection)) {
             SmallProblem.settle(instance, best, rejection, quick ? SMALL_QUICK : SMALL, budget);
         }
+        OneReelLess less = new OneReelLess(instance, best);
         int waves = quick ? 1 : Integer.MAX_VALUE;
         for (int wave = 0; wave < waves && !best.closed(rejection) && !budget.over(); wave++) {
             budget.spend(COPYING);
@@ -117,25 +121,27 @@ final class ColumnGeneration {
             new Dive(instance, rejection, best, effort.seed() + wave, Math.min(0.5, 0.1 * wave))
                     .run(copy, new PartialPlan(instance), budget);
             master.addAll(best.plan());
-            if (wave == 4 && master.counted() && !quick && !best.closed(rejection)) {
+            if (wave == SEVERAL && master.counted() && !quick && !best.closed(rejection)) {
                 BranchingOnReelCounts counts =
                         new BranchingOnReelCounts(instance, pricer, rejection, best, master, effort.seed(), budget);
                 counts.run(Integer.MAX_VALUE, instance.roundUp(root.ceiling()));
             }
-            if (wave == 0 && !quick && rejection.mode() == Rejection.Mode.NEVER && OneReelLess.isFor(instance, best)) {
-                Budget part = budget.share(FOR_ONE_REEL_LESS);
-                new OneReelLess(instance, best).run(part);
-                budget.charge(part);
+            boolean asked = !quick && rejection.mode() == Rejection.Mode.NEVER;
+            if (asked && wave == 0 && OneReelLess.isFor(instance, best)) {
+                budget.within(FOR_ONE_REEL_LESS, less::begin);
             }
             if (rejection.mode() == Rejection.Mode.NEVER && best.complete() && !best.closed(rejection)) {
                 endgame(wave, budget);
+            }
+            if (asked && wave == SEVERAL && OneReelLess.isFor(instance, best)) {
+                budget.within(FOR_ONE_REEL_LESS, less::run);
             }
         }
     }
 
     /** Once few enough patterns are left that a better plan could be made of, they are searched to the end. */
     private void endgame(int wave, Budget budget) {
-        if (wave != 0 && wave != 4 && wave % 10 != 9) {
+        if (wave != 0 && wave != SEVERAL && wave % 10 != 9) {
             return;
         }
         int[] most = new int[instance.types.length];

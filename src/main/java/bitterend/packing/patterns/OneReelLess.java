@@ -6,13 +6,18 @@ import bitterend.packing.patterns.fewest.ReelQuestion;
 import bitterend.packing.proof.FewestProof;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Where the best plan takes just one reel more than the bound, reels of one kind and cut flat: whether one less is enough. */
 final class OneReelLess {
+    /** Steps of a short look for each item: where they are few and long, enumeration is as good and cheaper. */
+    private static final long SHORT = 400_000;
+
     private final Instance instance;
     private final Incumbent best;
     private final long opening;
     private final long step;
+    private Optional<FewestReels> begun = Optional.empty();
 
     OneReelLess(Instance instance, Incumbent best) {
         this.instance = instance;
@@ -34,25 +39,50 @@ final class OneReelLess {
                 && instance.types[0].runs[0].cap < Integer.MAX_VALUE;
     }
 
-    /** Offers the plan, or raises the bound to what the best one costs. */
+    /** A short look. */
+    void begin(Budget budget) {
+        search().ifPresent(fewest -> {
+            Budget part = budget.part(SHORT * instance.items);
+            fewest.begin(part);
+            budget.charge(part);
+            take(fewest);
+        });
+    }
+
+    /** Goes on with it to its end. */
     void run(Budget budget) {
-        int items = instance.items;
-        int[] size = new int[items];
-        for (int i = 0; i < items; i++) {
+        search().ifPresent(fewest -> {
+            fewest.run(budget);
+            take(fewest);
+        });
+    }
+
+    /** The search of the question as it is now; none where its tables would be too large. */
+    private Optional<FewestReels> search() {
+        ReelQuestion question = question();
+        boolean asked = begun.filter(before -> before.isOf(question)).isPresent();
+        if (!asked) {
+            begun = FewestReels.isFor(question) ? Optional.of(new FewestReels(question)) : Optional.empty();
+        }
+        return begun;
+    }
+
+    private ReelQuestion question() {
+        int[] size = new int[instance.items];
+        for (int i = 0; i < size.length; i++) {
             size[i] = (int) (instance.types[0].load[i] / step);
         }
         int room = (int) (instance.types[0].runs[0].cap / step);
-        ReelQuestion question = new ReelQuestion(size, instance.demand, room, (int) (best.cost() / opening) - 1);
-        if (!FewestReels.isFor(question)) {
-            return;
-        }
-        FewestReels search = new FewestReels(question);
-        search.run(budget);
-        if (search.denial().isPresent()) {
-            best.deny(inMillimetres(search.denial().get()));
+        return new ReelQuestion(size, instance.demand, room, (int) (best.cost() / opening) - 1);
+    }
+
+    /** Offers the plan, or raises the bound to what the best one costs. */
+    private void take(FewestReels fewest) {
+        if (fewest.denial().isPresent()) {
+            best.deny(inMillimetres(fewest.denial().get()));
             best.raise(best.cost(), Rejection.NEVER);
-        } else if (!search.plan().isEmpty()) {
-            best.offer(patterns(search.plan()));
+        } else if (!fewest.plan().isEmpty()) {
+            best.offer(patterns(fewest.plan()));
         }
     }
 

@@ -24,11 +24,12 @@ public final class FewestReels {
 
     private static final int LAPS = 3;
     private static final int LONGER = 4;
+    private static final long SEED = 7;
 
     private final ReelQuestion question;
     private List<int[][]> plan = List.of();
     private Optional<FewestProof> denial = Optional.empty();
-    private int nodes;
+    private Optional<Race> whole = Optional.empty();
 
     public FewestReels(ReelQuestion question) {
         this.question = question;
@@ -39,30 +40,64 @@ public final class FewestReels {
         return question.waste >= 0 && (long) question.items() * (question.room + 1) <= MOST_CELLS;
     }
 
+    /** A short look: the first lap, whatever is equal taken together. */
+    public void begin(Budget budget) {
+        Race race = new Race(question);
+        whole = Optional.of(race);
+        race.lap(budget);
+    }
+
     /** Looks for a plan or the reason why there is none, until that is found, or the laps or the budget end. */
     public void run(Budget budget) {
-        if (!race(question, budget) && !budget.over()) {
+        if (whole.isEmpty()) {
+            begin(budget);
+        }
+        boolean answered = isAnswered() || whole.orElseThrow().run(budget);
+        if (!answered && !budget.over()) {
             ReelQuestion single = question.pieceByPiece();
             if (single.items() > question.items() && isFor(single)) {
-                race(single, budget);
+                new Race(single).run(budget);
             }
         }
     }
 
-    /** Whether it was answered. */
-    private boolean race(ReelQuestion of, Budget budget) {
-        Program program = new Program(of, 7);
-        PatternTable table = new PatternTable(of);
-        List<Tree> trees = new ArrayList<>();
-        for (Rule rule : Rule.values()) {
-            trees.add(new Tree(of, program, table, rule));
+    /** Whether it asks for as many reels; all else is the same. */
+    public boolean isOf(ReelQuestion other) {
+        return question.reels == other.reels;
+    }
+
+    private boolean isAnswered() {
+        return !plan.isEmpty() || denial.isPresent();
+    }
+
+    /** One search by each rule, in turn. */
+    private final class Race {
+        private final ReelQuestion of;
+        private final List<Tree> trees = new ArrayList<>();
+        private int laps;
+        private int length = FIRST_LAP;
+
+        Race(ReelQuestion of) {
+            this.of = of;
+            Program program = new Program(of, SEED);
+            PatternTable table = new PatternTable(of);
+            for (Rule rule : Rule.values()) {
+                trees.add(new Tree(of, program, table, rule));
+            }
         }
-        int lap = FIRST_LAP;
-        for (int l = 0; l < LAPS; l++) {
+
+        /** Whether it was answered. */
+        boolean run(Budget budget) {
+            boolean answered = false;
+            while (laps < LAPS && !answered && !budget.over()) {
+                answered = lap(budget);
+            }
+            return answered;
+        }
+
+        boolean lap(Budget budget) {
             for (Tree tree : trees) {
-                boolean answered = tree.run(lap, budget);
-                if (answered) {
-                    nodes = trees.stream().mapToInt(Tree::nodes).sum();
+                if (tree.run(length, budget)) {
                     answer(of, tree);
                     return true;
                 }
@@ -70,9 +105,10 @@ public final class FewestReels {
                     return false;
                 }
             }
-            lap *= LONGER;
+            laps++;
+            length *= LONGER;
+            return false;
         }
-        return false;
     }
 
     private void answer(ReelQuestion of, Tree tree) {
@@ -104,10 +140,5 @@ public final class FewestReels {
     /** Why there is no plan of so many reels, sizes in steps; empty where that is not known. */
     public Optional<FewestProof> denial() {
         return denial;
-    }
-
-    /** Nodes looked at. */
-    public int nodes() {
-        return nodes;
     }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 
 /** One search by one rule, the deepest node first, and of two the one in which pieces lie together. */
 final class Tree {
+    private static final int CELLS_A_STEP = 4;
+
     private final ReelQuestion question;
     private final Program program;
     private final PatternTable table;
@@ -115,7 +117,7 @@ final class Tree {
         long most = question.isSpare() ? 0 : Long.MIN_VALUE;
         List<Column> found = new ArrayList<>();
         for (Limits.Group group : node.limits.groups()) {
-            budget.spend(table.cells(group) / 2);
+            budget.spend(table.cells(group) / CELLS_A_STEP);
             table.fill(prices, group);
             int best = table.best();
             if (best <= PatternTable.REACHED) {
