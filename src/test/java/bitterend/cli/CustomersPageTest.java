@@ -568,7 +568,8 @@ final class CustomersPageTest {
     }
 
     @Test
-    void deliveryByArrangement_saysWhyOnThePageForTheFileAlone() {
+    void deliveryByArrangement_saysWhyOnThePageForTheFileAlone() throws IOException {
+        offerNothingOf("CD10");
         String why =
                 "since nobody offers CD10 so that it can be ordered today, and neither the rack nor what is on order"
                         + " holds these pieces";
@@ -581,9 +582,17 @@ final class CustomersPageTest {
     /** 200 m of a rope without an offer and with nothing of it on the rack come on a day that is known. */
     @Test
     void ropeOnOrder_setsTheDayOfDelivery() throws IOException {
+        offerNothingOf("CD10");
         Path orders = shop.resolve("on-order.csv");
         Files.writeString(orders, Files.readString(orders) + "P-99,CD10,300 m,1,2026-06-01,,Northquay Cordage,,\n");
         saysAll(quote(demo("Q-2603.csv"), "--customer").out(), "with rope that is here on 2026-06-");
+    }
+
+    private void offerNothingOf(String rope) throws IOException {
+        Path offers = shop.resolve("offers.csv");
+        List<String> rows = Files.readAllLines(offers);
+        rows.removeIf(row -> row.contains("," + rope + ","));
+        Files.write(offers, rows);
     }
 
     private LocalDate delivery(Path request) {
