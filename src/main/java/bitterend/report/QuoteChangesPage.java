@@ -1,6 +1,8 @@
 package bitterend.report;
 
+import bitterend.measure.LengthText;
 import bitterend.measure.Money;
+import bitterend.measure.Written;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.life.QuoteChange;
 import bitterend.quoting.life.QuoteName;
@@ -53,15 +55,24 @@ public final class QuoteChangesPage {
     private String words(QuoteChange.What what, QuotedLine line) {
         return switch (what) {
             case NEW, DROPPED -> line.what().quantity() + " of "
-                    + figures.written(line.what().finished()) + ", "
+                    + finished(line) + ", "
                     + line.what().rope() + ", " + figures.currency().print(line.price());
             case ROPE -> line.what().rope() + (line.what().ownRope() ? ", the customer's own" : "");
-            case LENGTH -> figures.written(line.what().finished());
+            case LENGTH -> finished(line);
             case ENDS -> figures.written(line.what().ends());
             case LEGS -> Integer.toString(line.what().legs());
             case QUANTITY -> Integer.toString(line.what().quantity());
             case MINUTES -> line.minutes() + " min";
             case PRICE -> figures.currency().print(line.price());
         };
+    }
+
+    /** Kept as text that says it exactly; on a page in metres or feet as everywhere. */
+    private String finished(QuotedLine line) {
+        String kept = line.what().finished();
+        return LengthText.parseFine(kept)
+                .value()
+                .map(exact -> figures.briefly(Written.worked(exact)))
+                .orElse(kept);
     }
 }

@@ -122,10 +122,18 @@ final class QuoteLifeTest {
                         .replaceAll("(?m)^2,.*\n", "3,sloop Redshank,LAID-14,2 m,,1,,\n"));
         String told =
                 run(0, "quote revise SHOP Q-2601 SHOP/more.csv --time 100ms").out();
-        for (String words : List.of("1     quantity  2 ", "2     dropped", "3     new line", "Total before tax:")) {
+        for (String words : List.of(
+                "1     quantity  2 ",
+                "2     dropped   1 of 7 m, ",
+                "3     new line",
+                "1 of 2 m, LAID-14",
+                "Total before tax:")) {
             assertTrue(told.contains(words), words + " not in\n" + told);
         }
         assertTrue(run(0, "quote show SHOP Q-2601").out().contains("Revision 2; it takes the place of revision 1."));
+        String feet = run(0, "quote revise SHOP Q-2601 SHOP/asks.csv --units imperial --accept Ada --time 100ms")
+                .out();
+        assertTrue(feet.contains("1 of 22 ft 11 9/16 in, LAID-14"), feet);
     }
 
     @Test
