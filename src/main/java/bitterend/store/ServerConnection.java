@@ -6,7 +6,6 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Map;
 import java.util.Properties;
-import org.postgresql.PGProperty;
 
 /**
  * The way to a server. Who the program is there, its password and whether the way is enciphered come from the surroundings,
@@ -14,8 +13,8 @@ import org.postgresql.PGProperty;
  * PGSSLROOTCERT.
  */
 final class ServerConnection {
-    private static final int TO_CONNECT_S = 10;
-    private static final int TO_ANSWER_S = 180;
+    private static final String TO_CONNECT_S = "10";
+    private static final String TO_ANSWER_S = "180";
     /**
      * Kept on the disk of the server before it is acknowledged; whoever waits for the loft waits a minute; a program that
      * vanished in the middle keeps it no longer than that.
@@ -23,11 +22,9 @@ final class ServerConnection {
     private static final String SETTINGS = "-c synchronous_commit=on -c lock_timeout=60s"
             + " -c idle_in_transaction_session_timeout=60s -c tcp_keepalives_idle=30 -c search_path=";
 
-    private static final Map<String, PGProperty> KNOWN = Map.of(
-            "PGUSER", PGProperty.USER,
-            "PGPASSWORD", PGProperty.PASSWORD,
-            "PGSSLMODE", PGProperty.SSL_MODE,
-            "PGSSLROOTCERT", PGProperty.SSL_ROOT_CERT);
+    /** What the surroundings say, by the name that the driver has for it. */
+    private static final Map<String, String> KNOWN =
+            Map.of("PGUSER", "user", "PGPASSWORD", "password", "PGSSLMODE", "sslmode", "PGSSLROOTCERT", "sslrootcert");
 
     private ServerConnection() {}
 
@@ -41,18 +38,18 @@ final class ServerConnection {
         KNOWN.forEach((name, property) -> {
             String value = System.getenv(name);
             if (value != null && !value.isEmpty()) {
-                property.set(properties, value);
+                properties.setProperty(property, value);
             }
         });
         if (!at.user().isEmpty()) {
-            PGProperty.USER.set(properties, at.user());
+            properties.setProperty("user", at.user());
         }
-        PGProperty.CONNECT_TIMEOUT.set(properties, TO_CONNECT_S);
-        PGProperty.SOCKET_TIMEOUT.set(properties, TO_ANSWER_S);
-        PGProperty.TCP_KEEP_ALIVE.set(properties, true);
-        PGProperty.APPLICATION_NAME.set(properties, "bitterend");
+        properties.setProperty("connectTimeout", TO_CONNECT_S);
+        properties.setProperty("socketTimeout", TO_ANSWER_S);
+        properties.setProperty("tcpKeepAlive", "true");
+        properties.setProperty("ApplicationName", "bitterend");
         // temporary tables last: none of that name hides one of the loft
-        PGProperty.OPTIONS.set(properties, SETTINGS + schema(at) + ",pg_temp");
+        properties.setProperty("options", SETTINGS + schema(at) + ",pg_temp");
         return DriverManager.getConnection(
                 "jdbc:postgresql://" + at.host() + ":" + at.port() + "/" + at.database(), properties);
     }

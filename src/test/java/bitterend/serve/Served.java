@@ -2,6 +2,9 @@ package bitterend.serve;
 
 import bitterend.measure.Units;
 import bitterend.serve.Visitor.Seen;
+import bitterend.stock.LedgerPlace;
+import bitterend.stock.LoftAddress;
+import bitterend.store.ServedLedgerPlace;
 import bitterend.store.SqliteLedgerPlace;
 import bitterend.work.ShopAccess;
 import bitterend.work.rack.BeginLedger;
@@ -28,14 +31,24 @@ final class Served implements AutoCloseable {
     /** @param folder where the copy goes */
     static Served copy(String loft, Path folder) throws IOException {
         Path copy = folder.resolve(loft);
+        Clock clock = Clock.systemUTC();
+        return copy(loft, copy, new SqliteLedgerPlace(copy, clock));
+    }
+
+    /** The same with its ledger on a server. */
+    static Served on(LoftAddress server, String loft, Path folder) throws IOException {
+        Path copy = folder.resolve(loft);
+        return copy(loft, copy, new ServedLedgerPlace(server, copy, Clock.systemUTC()));
+    }
+
+    private static Served copy(String loft, Path copy, LedgerPlace ledger) throws IOException {
         try (Stream<Path> files = Files.list(Path.of("demo-data", loft))) {
             Files.createDirectories(copy);
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 Files.copy(file, copy.resolve(file.getFileName()));
             }
         }
-        Clock clock = Clock.systemUTC();
-        return new Served(new ShopAccess(copy, new SqliteLedgerPlace(copy, clock), clock));
+        return new Served(new ShopAccess(copy, ledger, Clock.systemUTC()));
     }
 
     /** The same with a ledger. */
