@@ -198,8 +198,9 @@ abstract class LedgerContract {
     @Test
     void backup_isALedgerOfItsOwn() {
         day();
-        Path copy = folder.resolve("copy").resolve(SqliteLedger.NAME);
-        assertTrue(copy.getParent().toFile().mkdir());
+        Path copies = folder.resolve("copy");
+        Path copy = copies.resolve(SqliteLedger.NAME);
+        assertTrue(copies.toFile().mkdir());
         List<Event> events;
         try (Ledger ledger = place.toRead()) {
             events = ledger.read(Ledger.Stock::events);
@@ -207,7 +208,7 @@ abstract class LedgerContract {
             assertEquals(ledger.read(Ledger.Stock::head), head);
             assertThrows(LedgerException.Refused.class, () -> ledger.backup(copy));
         }
-        try (Ledger ledger = SqliteLedger.open(copy.getParent(), CLOCK)) {
+        try (Ledger ledger = SqliteLedger.open(copies, CLOCK)) {
             assertEquals(events, ledger.read(Ledger.Stock::events));
             assertEquals(List.of(), ledger.verify());
         }

@@ -19,9 +19,11 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.tukaani.xz.XZInputStream;
 
 /**
@@ -34,11 +36,11 @@ public final class LoftServer implements AutoCloseable {
     private static final long PATIENCE_S = 60;
     private static final AtomicInteger LOFTS = new AtomicInteger();
 
-    private static LoftServer shared;
+    private static @Nullable LoftServer shared;
 
     private final Path home;
     private final int port;
-    private Process process;
+    private @Nullable Process process;
 
     private LoftServer() throws IOException {
         home = Files.createTempDirectory("bitterend-server");
@@ -51,10 +53,12 @@ public final class LoftServer implements AutoCloseable {
 
     /** The server that all tests of one run share; started when it is first asked for. */
     public static synchronized LoftServer shared() {
-        if (shared == null) {
-            shared = ofItsOwn();
+        LoftServer there = shared;
+        if (there == null) {
+            there = ofItsOwn();
+            shared = there;
         }
-        return shared;
+        return there;
     }
 
     /** A server that a test may kill. */
@@ -141,14 +145,14 @@ public final class LoftServer implements AutoCloseable {
 
     /** Stops it at once, as when the plug is pulled. */
     void kill() throws InterruptedException {
-        process.destroyForcibly().waitFor();
+        Objects.requireNonNull(process).destroyForcibly().waitFor();
     }
 
     /** Starts it again where it was killed; the processes of the killed one first have to notice. */
     void start() throws IOException {
         long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
         while (System.nanoTime() < until) {
-            process = asNobody(
+            Process started = asNobody(
                     "bin/postgres",
                     "-D",
                     home.resolve("data").toString(),
@@ -158,7 +162,8 @@ public final class LoftServer implements AutoCloseable {
                     "",
                     "-h",
                     "127.0.0.1");
-            while (process.isAlive() && System.nanoTime() < until) {
+            process = started;
+            while (started.isAlive() && System.nanoTime() < until) {
                 if (answers()) {
                     return;
                 }
@@ -267,8 +272,9 @@ public final class LoftServer implements AutoCloseable {
                 throw new IOException("no " + name + " on the class path: the profiles of pom.xml bring it");
             }
             InputStream tar = new BufferedInputStream(new XZInputStream(packed), 1 << 16);
-            while (unpackNext(tar)) {
-                continue;
+            boolean more = true;
+            while (more) {
+                more = unpackNext(tar);
             }
         }
     }
@@ -305,8 +311,9 @@ public final class LoftServer implements AutoCloseable {
 
     @Override
     public void close() {
-        if (process != null) {
-            process.destroyForcibly();
+        Process running = process;
+        if (running != null) {
+            running.destroyForcibly();
         }
         try (Stream<Path> all = Files.walk(home)) {
             for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
