@@ -1,5 +1,7 @@
 package bitterend.packing.check;
 
+import static java.util.Objects.requireNonNull;
+
 import bitterend.packing.proof.FewestProof;
 import bitterend.packing.proof.FewestProof.Branch;
 import bitterend.packing.proof.FewestProof.Empty;
@@ -75,7 +77,7 @@ public final class FewestCheck {
             new FewestCheck(proof, room).follow(proof.root(), List.of());
             return "";
         } catch (ProofRefused refused) {
-            return refused.getMessage();
+            return requireNonNull(refused.getMessage());
         }
     }
 
