@@ -2,6 +2,7 @@ package bitterend.quoting.after;
 
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
+import bitterend.measure.Moments;
 import bitterend.measure.UnitPrice;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
@@ -20,7 +21,7 @@ import java.util.Set;
 /**
  * What each cut of a job took: its rope, its part of the scrap, and its part of what cutting cost by the rule of a quote, which
  * is the value that left the rack on that day with the opening and the fetching of the reel. A draw is all that one plan cut off
- * one reel, or one cut off plan; it falls to its cuts by what they took. Until the last piece of a planned draw is cut, the draw
+ * one reel, or what was cut of the job off plan off one reel on one day, one cut behind the other; it falls to its cuts by what they took. Until the last piece of a planned draw is cut, the draw
  * counts as it is planned, so that what a piece took is the same before the others are cut and after.
  */
 final class RopeTaken {
@@ -39,7 +40,7 @@ final class RopeTaken {
                 .filter(movement -> !movement.entry().kind().isOfPieceAlone())
                 .forEach(movement -> ofReel.computeIfAbsent(movement.entry().reel(), reel -> new ArrayList<>())
                         .add(movement));
-        draws().stream()
+        draws(lineOf).stream()
                 .filter(draw -> draw.stream().anyMatch(movement -> isOf(movement, lineOf)))
                 .forEach(this::share);
         credit();
@@ -85,18 +86,36 @@ final class RopeTaken {
         return List.copyOf(all);
     }
 
-    private List<List<Movement>> draws() {
+    private List<List<Movement>> draws(Map<String, String> lineOf) {
         Map<List<String>, List<Movement>> draws = new LinkedHashMap<>();
+        Map<Long, String> rows = new HashMap<>();
         for (Movement movement : books.standing()) {
             String plan = movement.entry().origin().plan();
             if (takes(movement)) {
-                draws.computeIfAbsent(
-                                List.of(movement.entry().reel(), plan, plan.isEmpty() ? "" + movement.number() : ""),
-                                key -> new ArrayList<>())
+                String row = plan.isEmpty() ? row(movement, lineOf, rows) : "";
+                draws.computeIfAbsent(List.of(movement.entry().reel(), plan, row), key -> new ArrayList<>())
                         .add(movement);
             }
         }
         return List.copyOf(draws.values());
+    }
+
+    /** The name of the row of cuts off plan that a movement goes on with, or that it begins. */
+    private String row(Movement movement, Map<String, String> lineOf, Map<Long, String> rows) {
+        List<Movement> history = ofReel.getOrDefault(movement.entry().reel(), List.of());
+        int place = history.indexOf(movement);
+        boolean goesOn = place > 0
+                && Moments.day(history.get(place - 1).at()).equals(Moments.day(movement.at()))
+                && isOffPlan(history.get(place - 1), lineOf)
+                && isOffPlan(movement, lineOf);
+        String row = goesOn ? rows.getOrDefault(history.get(place - 1).number(), "") : "" + movement.number();
+        rows.put(movement.number(), row);
+        return row;
+    }
+
+    private static boolean isOffPlan(Movement movement, Map<String, String> lineOf) {
+        Movement.Entry entry = movement.entry();
+        return CUTS.contains(entry.kind()) && entry.origin().plan().isEmpty() && isOf(movement, lineOf);
     }
 
     private static boolean takes(Movement movement) {

@@ -31,13 +31,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Proofs that so many reels are too few: what is sound is confirmed, what was changed is refused. */
 final class FewestCheckTest {
-    private static FewestProof proof;
-    private static Map<Long, Integer> pieces;
+    private static FewestProof proof = new FewestProof(List.of(), 0, new Leaf(List.of()));
+    private static final Map<Long, Integer> PIECES = new TreeMap<>();
     private static long room;
 
     @BeforeAll
     static void proofOfAHardProblem(@TempDir Path folder) throws IOException {
-        for (int seed = 0; proof == null; seed++) {
+        for (int seed = 0; PIECES.isEmpty(); seed++) {
             Path file = folder.resolve("hard.tsv");
             Files.writeString(file, HardProblems.drawn(HardProblems.Kind.GAP, 60, 5000, seed));
             Instance instance = Instance.read(file).get(0);
@@ -47,9 +47,8 @@ final class FewestCheckTest {
                 proof = found.get();
                 ReelKind reel = instance.problem().reels().get(0);
                 room = reel.runs().get(0).length();
-                pieces = new TreeMap<>();
                 for (int i = 0; i < reel.lengths().size(); i++) {
-                    pieces.put(
+                    PIECES.put(
                             reel.lengths().get(i),
                             instance.problem().items().get(i).demand());
                 }
@@ -58,7 +57,7 @@ final class FewestCheckTest {
     }
 
     private static String fault(Node root) {
-        return FewestCheck.fault(new FewestProof(proof.lines(), proof.reels(), root), room, pieces, proof.reels());
+        return FewestCheck.fault(new FewestProof(proof.lines(), proof.reels(), root), room, PIECES, proof.reels());
     }
 
     private static Node eachLeaf(Node node, UnaryOperator<Node> change) {
@@ -119,8 +118,8 @@ final class FewestCheckTest {
     @Test
     void aReelMore_isRefused() {
         FewestProof more = new FewestProof(proof.lines(), proof.reels() + 1, proof.root());
-        assertFalse(FewestCheck.fault(more, room, pieces, proof.reels() + 1).isEmpty());
-        assertTrue(FewestCheck.fault(proof, room, pieces, proof.reels() + 1).startsWith("the proof speaks of"));
+        assertFalse(FewestCheck.fault(more, room, PIECES, proof.reels() + 1).isEmpty());
+        assertTrue(FewestCheck.fault(proof, room, PIECES, proof.reels() + 1).startsWith("the proof speaks of"));
     }
 
     @Test
@@ -131,15 +130,15 @@ final class FewestCheckTest {
 
     @Test
     void otherPieces_orAShorterRoom_areRefused() {
-        Map<Long, Integer> fewer = new TreeMap<>(pieces);
+        Map<Long, Integer> fewer = new TreeMap<>(PIECES);
         fewer.remove(fewer.keySet().iterator().next());
         assertEquals("the proof speaks of other pieces", FewestCheck.fault(proof, room, fewer, proof.reels()));
-        assertFalse(FewestCheck.fault(proof, room + 1, pieces, proof.reels()).isEmpty());
-        assertEquals("nothing is asked", FewestCheck.fault(proof, room, pieces, 0));
+        assertFalse(FewestCheck.fault(proof, room + 1, PIECES, proof.reels()).isEmpty());
+        assertEquals("nothing is asked", FewestCheck.fault(proof, room, PIECES, 0));
         List<Line> turned = new ArrayList<>(proof.lines());
         java.util.Collections.reverse(turned);
         FewestProof upsideDown = new FewestProof(turned, proof.reels(), proof.root());
-        assertTrue(FewestCheck.fault(upsideDown, room, pieces, proof.reels()).contains("longer than the one before"));
+        assertTrue(FewestCheck.fault(upsideDown, room, PIECES, proof.reels()).contains("longer than the one before"));
     }
 
     @Test

@@ -174,6 +174,22 @@ final class AfterCalculationTest {
                 alone.rope().all().times(2).minus(new Cost(70_000)), both.rope().all());
     }
 
+    /** The reel is fetched once for a row of cuts off plan; another job's cut between them ends the row. */
+    @Test
+    void cutsOffPlanInARow_areOneDraw() {
+        received("R1", 50_000);
+        cut("R1", "", "1041/7.1", 3_000);
+        Cost alone = after(1).lines().get(0).rope().all();
+        cut("R1", "", "1041/7.2", 3_000);
+        Cost row = after(2).lines().get(0).rope().all();
+        assertEquals(alone.times(2).minus(new Cost(70_000)), row, "opened and fetched once");
+        cut("R1", "", "1043/1.1", 10_000);
+        assertEquals(row, after(2).lines().get(0).rope().all(), "what comes later is none of it");
+        cut("R1", "", "1041/7.3", 3_000);
+        Cost fetchedAgain = new Cost(300_000 + 20_000);
+        assertEquals(row.plus(fetchedAgain), after(3).lines().get(0).rope().all());
+    }
+
     /** 6 m of 10 m cut by the plan are ours, so 600 mm of 1 m of scrap, and six tenths of opening and fetching. */
     @Test
     void scrapAndHandling_fallToTheCutsOfThePlanByWhatTheyTook() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** Small questions drawn by lot, and their answers by trying all ways. */
 final class Questions {
@@ -63,7 +64,7 @@ final class Questions {
                     long left = best[mask] & 0xFFFFFFFFL;
                     long next = left >= pieces[p]
                             ? reels << 32 | (left - pieces[p])
-                            : reels + 1 << 32 | (question.room - pieces[p]);
+                            : (reels + 1) << 32 | (question.room - pieces[p]);
                     // More room left is better: the key counts it from the other end.
                     best[mask | 1 << p] = better(best[mask | 1 << p], next);
                 }
@@ -125,7 +126,7 @@ final class Questions {
         return limits;
     }
 
-    static Decision decision(ReelQuestion question, Random random) {
+    static @Nullable Decision decision(ReelQuestion question, Random random) {
         int leader = random.nextInt(question.items());
         if (question.count[leader] > 1 || leader == question.items() - 1) {
             return null;

@@ -20,7 +20,7 @@ final class RoomTableTest {
             int[] demand = new int[items];
             for (int i = 0; i < items; i++) {
                 load[i] = (long) step * (1 + random.nextInt(12));
-                price[i] = 1 + random.nextInt(50);
+                price[i] = 1L + random.nextInt(50);
                 demand[i] = 1 + random.nextInt(5);
             }
             long cap = (long) step * (12 + random.nextInt(30));
