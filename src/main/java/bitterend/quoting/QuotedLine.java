@@ -71,6 +71,11 @@ public record QuotedLine(
                 .reduce(Money.ZERO, Money::plus);
     }
 
+    /** Hardware of one assembly, rounded down to a whole coin. */
+    public Money hardwareEach() {
+        return new Money(of(Kind.HARDWARE).minor() / what.quantity());
+    }
+
     /** The same with all freight among the freight, as it is booked, and none in the rope; as filed in an older version. */
     public Money withoutFreightInRope(Kind kind) {
         FreightWithin freight = within.orElse(FreightWithin.NONE);

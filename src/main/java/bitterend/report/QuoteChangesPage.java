@@ -3,6 +3,7 @@ package bitterend.report;
 import bitterend.measure.LengthText;
 import bitterend.measure.Money;
 import bitterend.measure.Written;
+import bitterend.quoting.BuildUp.Kind;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.life.QuoteChange;
 import bitterend.quoting.life.QuoteName;
@@ -63,6 +64,8 @@ public final class QuoteChangesPage {
             case LEGS -> Integer.toString(line.what().legs());
             case QUANTITY -> Integer.toString(line.what().quantity());
             case MINUTES -> line.minutes() + " min";
+            case HARDWARE -> figures.currency().print(line.hardwareEach());
+            case SAMPLES -> figures.currency().print(line.of(Kind.SAMPLES));
             case PRICE -> figures.currency().print(line.price());
         };
     }

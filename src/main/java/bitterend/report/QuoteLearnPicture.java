@@ -16,6 +16,9 @@ final class QuoteLearnPicture {
     private static final long MOST = 2000;
 
     private static final long AGREES = 1000;
+    /** Room that a figure takes. */
+    private static final long FIGURE = 50;
+
     private static final int LONGEST_NAME = 36;
 
     private final Figures figures;
@@ -43,7 +46,7 @@ final class QuoteLearnPicture {
             int y = TOP + ROW * i;
             svg.text(LEFT - 8, y + 13, "end", shortened(bar.name()));
             svg.rect(LEFT, y, place(bar.perMille()) - LEFT, BAR, BuySvg.SOFT);
-            svg.text(place(bar.perMille()) + 6, y + 13, "start", figures.percent(bar.perMille(), AGREES, 0) + " %");
+            svg.text(figureFrom(place(bar.perMille())), y + 13, "start", figures.percent(bar.perMille(), AGREES, 0) + " %");
         }
         return svg.line(LEFT, TOP - 8, LEFT, bottom, BuySvg.INK)
                 .dashed(place(AGREES), TOP - 8, place(AGREES), bottom)
@@ -59,6 +62,12 @@ final class QuoteLearnPicture {
 
     private static long place(long perMille) {
         return LEFT + Math.max(0, Math.min(MOST, perMille)) * (RIGHT - LEFT) / MOST;
+    }
+
+    /** Where the figure behind a bar begins: behind the dashed line where it would run into that. */
+    private static long figureFrom(long end) {
+        long line = place(AGREES);
+        return (end < line && end + FIGURE > line ? line : end) + 6;
     }
 
     private static String shortened(String name) {

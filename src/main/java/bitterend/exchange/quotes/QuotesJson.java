@@ -3,6 +3,7 @@ package bitterend.exchange.quotes;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.Money;
 import bitterend.measure.MoneyText;
+import bitterend.quoting.BuildUp.Kind;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.life.QuoteChange;
 import bitterend.quoting.life.QuoteEvent;
@@ -106,6 +107,8 @@ public final class QuotesJson {
                     .with("legs", line.what().legs())
                     .with("quantity", line.what().quantity())
                     .with("minutes", line.minutes())
+                    .with("hardware", money.print(line.of(Kind.HARDWARE)))
+                    .with("samples", money.print(line.of(Kind.SAMPLES)))
                     .with("price", money.print(line.price()));
         }
         return tree;

@@ -1,6 +1,7 @@
 package bitterend.quoting.life;
 
 import bitterend.finding.NaturalOrder;
+import bitterend.quoting.BuildUp.Kind;
 import bitterend.quoting.QuotedLine;
 import bitterend.quoting.QuotedWork;
 import java.util.ArrayList;
@@ -34,6 +35,8 @@ public record QuoteChange(String line, What what, List<QuotedLine> before, List<
         LEGS("legs"),
         QUANTITY("quantity"),
         MINUTES("labour each"),
+        HARDWARE("hardware each"),
+        SAMPLES("samples and tests"),
         PRICE("price");
 
         private final String words;
@@ -57,6 +60,8 @@ public record QuoteChange(String line, What what, List<QuotedLine> before, List<
         looked.put(What.LEGS, line -> line.what().legs());
         looked.put(What.QUANTITY, line -> line.what().quantity());
         looked.put(What.MINUTES, QuotedLine::minutes);
+        looked.put(What.HARDWARE, QuotedLine::hardwareEach);
+        looked.put(What.SAMPLES, line -> line.of(Kind.SAMPLES));
         looked.put(What.PRICE, QuotedLine::price);
         return looked;
     }
