@@ -3,14 +3,22 @@ package bitterend.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
 import bitterend.store.LoftServer;
+import java.io.File;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.Scanner;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -83,6 +91,56 @@ final class LedgerOnAServerTest {
         run(0, "stock", "move-ledger", shop);
         assertEquals(longest, events());
         run(0, "stock", "verify", shop);
+    }
+
+    /** What docs/stock.md says of copies: {@code pg_dump} of one loft, and {@code psql} to put it back. */
+    @Test
+    void copyByTheToolsOfTheServer_isPutBackAsItWas() throws Exception {
+        assumeTrue(isThere("pg_dump") && isThere("psql"), "the tools of the server are not on this machine");
+        assumeTrue(
+                version("pg_dump") >= 15 && version("psql") >= 15,
+                "the tools on this machine are older than the server of the tests");
+        String loft = SERVER.name(path);
+        run(0, "stock", "open", shop);
+        run(0, "stock", "receive", shop, "N1", "DB12", "50 m");
+        run(0, "plan", shop, "--time", "200ms");
+        run(0, "stock", "post", shop, "--all");
+        List<Event> before = events();
+        String verified = run(0, "stock", "verify", shop).out();
+        String copy = folder.resolve("copy.sql").toString();
+        tool("pg_dump", "--schema=loft_" + loft, "--file=" + copy);
+        SERVER.dropLoft(loft);
+        assertTrue(run(3, "stock", "list", shop).err().contains(loft));
+        tool("psql", "--quiet", "--set=ON_ERROR_STOP=1", "--file=" + copy);
+        assertEquals(before, events());
+        assertEquals(verified, run(0, "stock", "verify", shop).out());
+        run(0, "stock", "receive", shop, "N2", "DB12", "60 m");
+        run(0, "stock", "verify", shop);
+    }
+
+    private static boolean isThere(String tool) {
+        return Arrays.stream(Objects.requireNonNullElse(System.getenv("PATH"), "").split(File.pathSeparator))
+                .anyMatch(place -> Files.isExecutable(Path.of(place, tool)));
+    }
+
+    private static int version(String tool) throws IOException {
+        Process process = new ProcessBuilder(tool, "--version").start();
+        try (Scanner words = new Scanner(process.getInputStream(), StandardCharsets.UTF_8)) {
+            return Integer.parseInt(words.nextLine().replaceFirst("^\\D*([0-9]+).*", "$1"));
+        }
+    }
+
+    private void tool(String... words) throws Exception {
+        String[] named = SERVER.named().split("[@:/]");
+        List<String> command = new ArrayList<>(List.of(words));
+        command.addAll(List.of("--username=" + named[0], "--host=" + named[1], "--port=" + named[2], named[3]));
+        Path told = folder.resolve("told");
+        Process process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(told.toFile())
+                .start();
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS), command + " goes on and on");
+        assertEquals(0, process.exitValue(), command + "\n" + Files.readString(told));
     }
 
     @Test
