@@ -46,7 +46,11 @@ final class QuoteLearnPicture {
             int y = TOP + ROW * i;
             svg.text(LEFT - 8, y + 13, "end", shortened(bar.name()));
             svg.rect(LEFT, y, place(bar.perMille()) - LEFT, BAR, BuySvg.SOFT);
-            svg.text(figureFrom(place(bar.perMille())), y + 13, "start", figures.percent(bar.perMille(), AGREES, 0) + " %");
+            svg.text(
+                    figureFrom(place(bar.perMille())),
+                    y + 13,
+                    "start",
+                    figures.percent(bar.perMille(), AGREES, 0) + " %");
         }
         return svg.line(LEFT, TOP - 8, LEFT, bottom, BuySvg.INK)
                 .dashed(place(AGREES), TOP - 8, place(AGREES), bottom)

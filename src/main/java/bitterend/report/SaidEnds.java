@@ -27,7 +27,8 @@ final class SaidEnds {
     static List<String> of(QuoteLine line) {
         Assembly.Make make = line.assembly().make();
         List<EndWork> work = line.demanded().work();
-        if (make.endA().words().isEmpty() || work.isEmpty()) {
+        boolean said = !make.endA().words().isEmpty() || !make.endB().words().isEmpty();
+        if (!said || work.isEmpty()) {
             return List.of(EndsInWords.of(line.pieces().get(0).ends()));
         }
         String first = end(make.endA(), work.get(0));

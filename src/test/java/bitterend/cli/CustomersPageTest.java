@@ -388,6 +388,18 @@ final class CustomersPageTest {
         saysAll(Files.readString(html), "not to scale</p>");
     }
 
+    @Test
+    void endThatIsLeftBlank_isSaidAsPlain_andTheOtherByItsName() throws IOException {
+        Path request = folder.resolve("blank.csv");
+        Files.writeString(
+                request,
+                "line,rope,length,end a,end b,minutes\n1,DB12,5 m,,whipped,5 min\n2,DB12,5 m,whipped,,5 min\n");
+        saysAll(
+                quote(request.toString(), "--customer").out(),
+                "end A: plain cut end B: whipped end",
+                "end A: whipped end end B: plain cut");
+    }
+
     /** Soft eyes of other lengths are other assemblies, and so is other rope; the length of the assembly alone is a letter. */
     @Test
     void drawing_isSharedByLinesThatDifferInLengthAlone() throws IOException {

@@ -119,7 +119,8 @@ final class LedgerOnAServerTest {
     }
 
     private static boolean isThere(String tool) {
-        return Arrays.stream(Objects.requireNonNullElse(System.getenv("PATH"), "").split(File.pathSeparator))
+        return Arrays.stream(
+                        Objects.requireNonNullElse(System.getenv("PATH"), "").split(File.pathSeparator))
                 .anyMatch(place -> Files.isExecutable(Path.of(place, tool)));
     }
 
