@@ -124,36 +124,20 @@ public record Quote(
 
     /** The same, with when it could be made. */
     public Quote delivered(Delivery delivery) {
-        return new Quote(
-                request.delivered(delivery),
-                policy,
-                lines,
-                ropes,
-                bill,
-                neighbours,
-                variations,
-                lacking,
-                revision,
-                isCutShort);
+        return with(request.delivered(delivery), revision, isCutShort);
     }
 
     /** The same under another number, as a revision of that. */
     public Quote numbered(String other, int version) {
-        return new Quote(
-                request.numbered(other),
-                policy,
-                lines,
-                ropes,
-                bill,
-                neighbours,
-                variations,
-                lacking,
-                version,
-                isCutShort);
+        return with(request.numbered(other), version, isCutShort);
     }
 
     /** The same, with whether the time ended a packing before its work was done. */
     public Quote cutShort(boolean ended) {
-        return new Quote(request, policy, lines, ropes, bill, neighbours, variations, lacking, revision, ended);
+        return with(request, revision, ended);
+    }
+
+    private Quote with(QuoteRequest asked, int version, boolean ended) {
+        return new Quote(asked, policy, lines, ropes, bill, neighbours, variations, lacking, version, ended);
     }
 }
