@@ -1,4 +1,4 @@
-/** Prices of requests, built up by hand. */
+/** Revisions of quotes, held against each other by hand. */
 @NullMarked
 package bitterend.quoting.life;
 
