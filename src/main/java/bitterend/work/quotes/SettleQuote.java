@@ -1,11 +1,7 @@
 package bitterend.work.quotes;
 
 import bitterend.catalogue.Rope;
-import bitterend.day.CutPieces;
-import bitterend.day.FinishedPieces;
 import bitterend.exchange.OrderLine;
-import bitterend.exchange.PlanFolder;
-import bitterend.exchange.Shop;
 import bitterend.exchange.quotes.KeptQuote;
 import bitterend.finding.Findings;
 import bitterend.market.Market;
@@ -23,11 +19,7 @@ import bitterend.quoting.after.PieceLine;
 import bitterend.quoting.after.RopePrice;
 import bitterend.quoting.life.QuoteEvent;
 import bitterend.quoting.life.QuoteName;
-import bitterend.stock.Event;
-import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
-import bitterend.stock.Paid;
-import bitterend.stock.Standing;
 import bitterend.work.ShopNow;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,12 +30,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Holds quotes against what was cut and worked for their orders: questions that write nothing. */
 public final class SettleQuote {
     private final ShopNow now;
     private final LocalDate day;
-    private final Map<Integer, Optional<PlanFolder.Kept>> plans = new HashMap<>();
+    private @Nullable Posted told;
 
     /**
      * @param shop the shop
@@ -90,14 +83,7 @@ public final class SettleQuote {
     private boolean isKnown(String order) {
         boolean ordered = now.shop().orders().stream()
                 .anyMatch(line -> line.assembly().ordered().source().order().equals(order));
-        return ordered
-                || (now.at().keepsLedger()
-                        && now.at()
-                                .reading(ledger -> ledger.read(
-                                        stock -> stock.movements().stream().anyMatch(movement -> movement.entry()
-                                                .origin()
-                                                .piece()
-                                                .startsWith(order + "/")))));
+        return ordered || (now.at().keepsLedger() && posted().isNamed(order));
     }
 
     /** A kept quote against the orders that came of it. */
@@ -190,8 +176,8 @@ public final class SettleQuote {
         if (!now.at().keepsLedger()) {
             return new Result.NothingCut("the shop keeps no ledger, so nothing is posted: there is nothing to compare");
         }
-        JobBooks books = now.at().reading(ledger -> ledger.read(stock -> books(stock, lineOf, work.tellsFreight())));
-        AfterCalculation after = AfterCalculation.of(name, work, lineOf, fittings(lineOf, stated), books);
+        AfterCalculation after = AfterCalculation.of(
+                name, work, lineOf, fittings(lineOf, stated), books(posted(), lineOf, work.tellsFreight()));
         return after.whole().isEmpty() ? new Result.NothingCut(why(after)) : new Result.Settled(after);
     }
 
@@ -220,30 +206,22 @@ public final class SettleQuote {
         return fittings;
     }
 
-    private JobBooks books(Ledger.Stock stock, Map<String, String> lineOf, boolean withoutFreight) {
-        Shop shop = now.shop();
-        List<Movement> standing = Standing.movements(stock.movements());
-        return new JobBooks(
-                standing,
-                new CutPieces(stock).good().keySet(),
-                minutes(stock),
-                new JobBooks.Rates(
-                        usual(standing, lineOf, withoutFreight),
-                        Paid.of(stock),
-                        shop.settings().quote().work().labour()),
-                new WorthThen(now, stock, plans));
+    private Posted posted() {
+        Posted posted = told == null ? Posted.of(now) : told;
+        told = posted;
+        return posted;
     }
 
-    private static Map<String, Long> minutes(Ledger.Stock stock) {
-        Map<String, Long> minutes = new TreeMap<>();
-        for (Event event : Standing.events(stock.events())) {
-            List<String> pieces = event.named("piece");
-            if (!pieces.isEmpty() && !event.fact(FinishedPieces.MINUTES).isEmpty()) {
-                long each = event.number(FinishedPieces.MINUTES) / pieces.size();
-                pieces.forEach(piece -> minutes.merge(piece, each, Long::sum));
-            }
-        }
-        return minutes;
+    private JobBooks books(Posted posted, Map<String, String> lineOf, boolean withoutFreight) {
+        return new JobBooks(
+                posted.standing(),
+                posted.good(),
+                posted.minutes(),
+                new JobBooks.Rates(
+                        usual(posted.standing(), lineOf, withoutFreight),
+                        posted.paid(),
+                        now.shop().settings().quote().work().labour()),
+                posted.then());
     }
 
     /** What the rope of a job is counted at where nobody knows what was paid: by what could be had on the day of its last cut. */

@@ -13,7 +13,6 @@ import bitterend.packing.ReelDraw;
 import bitterend.packing.RunDraw;
 import bitterend.quoting.after.ThatDay;
 import bitterend.stock.Event;
-import bitterend.stock.Ledger;
 import bitterend.stock.Movement;
 import bitterend.stock.Reel;
 import bitterend.stock.Standing;
@@ -46,19 +45,18 @@ final class WorthThen implements ThatDay {
     private final Plans plans;
     private final List<Movement> movements;
     private final List<Event> events;
-    private final Map<Integer, Optional<Kept>> read;
+    private final Map<Integer, Optional<Kept>> read = new HashMap<>();
     private final Map<List<Object>, Terms> known = new HashMap<>();
 
     /**
-     * @param stock what the ledger says, all of it
-     * @param read the plans that were read so far
+     * @param movements all of the ledger
+     * @param events all of the ledger
      */
-    WorthThen(ShopNow now, Ledger.Stock stock, Map<Integer, Optional<Kept>> read) {
+    WorthThen(ShopNow now, List<Movement> movements, List<Event> events) {
         this.now = now;
-        this.read = read;
+        this.movements = movements;
+        this.events = events;
         plans = now.at().plans(new Findings());
-        movements = stock.movements();
-        events = stock.events();
     }
 
     @Override
@@ -188,8 +186,6 @@ final class WorthThen implements ThatDay {
 
     /** A plan whose file is not there, or cannot be read, says nothing. */
     private Optional<Kept> read(int number) {
-        return read.computeIfAbsent(
-                number,
-                key -> plans.numbers().contains(number) ? plans.read(number, new Findings()) : Optional.empty());
+        return read.computeIfAbsent(number, key -> plans.read(key, new Findings()));
     }
 }
