@@ -21,8 +21,9 @@ import java.util.Set;
 /**
  * What each cut of a job took: its rope, its part of the scrap, and its part of what cutting cost by the rule of a quote, which
  * is the value that left the rack on that day with the opening and the fetching of the reel. A draw is all that one plan cut off
- * one reel, or what was cut of the job off plan off one reel on one day, one cut behind the other; it falls to its cuts by what they took. Until the last piece of a planned draw is cut, the draw
- * counts as it is planned, so that what a piece took is the same before the others are cut and after.
+ * one reel, or what was cut of the job off plan off one reel on one day, one cut behind the other; it falls to its cuts by what
+ * they took. Until the last piece of a planned draw is cut, the draw counts as it is planned, so that what a piece took is the
+ * same before the others are cut and after.
  */
 final class RopeTaken {
     private static final Set<Kind> CUTS = EnumSet.of(Kind.CUT, Kind.CUT_SHORT, Kind.CUT_SPARE);
@@ -31,6 +32,8 @@ final class RopeTaken {
     private final Map<String, String> parents;
     private final Map<String, List<Movement>> ofReel = new HashMap<>();
     private final List<Took> all = new ArrayList<>();
+    /** The movement of the same reel before it, by number. */
+    private final Map<Long, Movement> before = new HashMap<>();
 
     /** @param lineOf of which line of the quote each line of an order is: draws without a piece of these are left out */
     RopeTaken(JobBooks books, Map<String, String> lineOf) {
@@ -38,12 +41,19 @@ final class RopeTaken {
         parents = Standing.parents(books.standing());
         books.standing().stream()
                 .filter(movement -> !movement.entry().kind().isOfPieceAlone())
-                .forEach(movement -> ofReel.computeIfAbsent(movement.entry().reel(), reel -> new ArrayList<>())
-                        .add(movement));
+                .forEach(this::follow);
         draws(lineOf).stream()
                 .filter(draw -> draw.stream().anyMatch(movement -> isOf(movement, lineOf)))
                 .forEach(this::share);
         credit();
+    }
+
+    private void follow(Movement movement) {
+        List<Movement> history = ofReel.computeIfAbsent(movement.entry().reel(), reel -> new ArrayList<>());
+        if (!history.isEmpty()) {
+            before.put(movement.number(), history.get(history.size() - 1));
+        }
+        history.add(movement);
     }
 
     private static boolean isOf(Movement movement, Map<String, String> lineOf) {
@@ -102,13 +112,13 @@ final class RopeTaken {
 
     /** The name of the row of cuts off plan that a movement goes on with, or that it begins. */
     private String row(Movement movement, Map<String, String> lineOf, Map<Long, String> rows) {
-        List<Movement> history = ofReel.getOrDefault(movement.entry().reel(), List.of());
-        int place = history.indexOf(movement);
-        boolean goesOn = place > 0
-                && Moments.day(history.get(place - 1).at()).equals(Moments.day(movement.at()))
-                && isOffPlan(history.get(place - 1), lineOf)
-                && isOffPlan(movement, lineOf);
-        String row = goesOn ? rows.getOrDefault(history.get(place - 1).number(), "") : "" + movement.number();
+        Movement previous = before.get(movement.number());
+        String row = previous != null
+                        && Moments.day(previous.at()).equals(Moments.day(movement.at()))
+                        && isOffPlan(previous, lineOf)
+                        && isOffPlan(movement, lineOf)
+                ? rows.getOrDefault(previous.number(), "")
+                : "" + movement.number();
         rows.put(movement.number(), row);
         return row;
     }
@@ -120,9 +130,9 @@ final class RopeTaken {
 
     private static boolean takes(Movement movement) {
         Kind kind = movement.entry().kind();
-        boolean off =
-                kind == Kind.SCRAPPED || (kind == Kind.KEPT && movement.by().isNegative());
-        return off || CUTS.contains(kind);
+        return CUTS.contains(kind)
+                || kind == Kind.SCRAPPED
+                || (kind == Kind.KEPT && movement.by().isNegative());
     }
 
     private void share(List<Movement> draw) {
@@ -226,9 +236,8 @@ final class RopeTaken {
 
     /** A reel is full until the first movement after which it is not. */
     private boolean wasFull(Movement first) {
-        List<Movement> history = ofReel.getOrDefault(first.entry().reel(), List.of());
-        int place = history.indexOf(first);
-        return place > 0 && history.get(place - 1).entry().after().full();
+        Movement previous = before.get(first.number());
+        return previous != null && previous.entry().after().full();
     }
 
     private RopePrice price(String reel, String rope) {
