@@ -45,7 +45,7 @@ public final class CoilCurves {
     }
 
     /** The curves of an earlier morning, on the rack as it was: what is in hand today tells nothing of it. */
-    public CoilCurves earlier(LocalDate morning, List<Reel> rack) {
+    public static CoilCurves earlier(Shop shop, LocalDate morning, List<Reel> rack) {
         return new CoilCurves(shop, morning, List.copyOf(rack), List.of());
     }
 

@@ -112,7 +112,7 @@ final class WorthThen implements ThatDay {
     }
 
     private CoilCurves curves(LocalDate day) {
-        return new CoilCurves(now.shop(), day).earlier(day, rack(day));
+        return CoilCurves.earlier(now.shop(), day, rack(day));
     }
 
     /** The rack of a morning, by what stood in the ledger then; where it was begun that day, as it was begun. */
