@@ -22,7 +22,6 @@ import bitterend.work.Gate;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,7 +43,11 @@ final class WorthThen implements ThatDay {
     private final ShopNow now;
     private final Plans plans;
     private final List<Movement> movements;
-    private final List<Event> events;
+    /** By which the ledger was begun. */
+    private final Set<Long> begun;
+    /** By which plans were put in force, and by which that was taken back. */
+    private final List<Event> ofPlans;
+
     private final Map<Integer, Optional<Kept>> read = new HashMap<>();
     private final Map<List<Object>, Terms> known = new HashMap<>();
 
@@ -55,8 +58,20 @@ final class WorthThen implements ThatDay {
     WorthThen(ShopNow now, List<Movement> movements, List<Event> events) {
         this.now = now;
         this.movements = movements;
-        this.events = events;
+        begun = numbers(events, Event.Kind.OPENED);
+        Set<Long> putInForce = numbers(events, Event.Kind.IN_FORCE);
+        ofPlans = events.stream()
+                .filter(event -> putInForce.contains(event.number())
+                        || putInForce.contains(event.act().undoes()))
+                .toList();
         plans = now.at().plans(new Findings());
+    }
+
+    private static Set<Long> numbers(List<Event> events, Event.Kind kind) {
+        return events.stream()
+                .filter(event -> event.act().kind() == kind)
+                .map(Event::number)
+                .collect(Collectors.toSet());
     }
 
     @Override
@@ -117,10 +132,6 @@ final class WorthThen implements ThatDay {
 
     /** The rack of a morning, by what stood in the ledger then; where it was begun that day, as it was begun. */
     private List<Reel> rack(LocalDate day) {
-        Set<Long> begun = events.stream()
-                .filter(event -> event.act().kind() == Event.Kind.OPENED)
-                .map(Event::number)
-                .collect(Collectors.toSet());
         List<Movement> before = movements.stream()
                 .filter(movement -> begun.contains(movement.event())
                         || Moments.day(movement.at()).isBefore(day))
@@ -138,13 +149,12 @@ final class WorthThen implements ThatDay {
 
     /** The plan that was in force when something was cut. */
     private Optional<Kept> inForce(Movement cut) {
-        List<Event> before =
-                events.stream().filter(event -> event.number() < cut.event()).toList();
-        List<Integer> numbers = new ArrayList<>();
-        Standing.events(before).stream()
-                .filter(event -> event.act().kind() == Event.Kind.IN_FORCE)
-                .forEach(event -> numbers.add((int) event.number("number")));
-        return numbers.isEmpty() ? Optional.empty() : read(numbers.get(numbers.size() - 1));
+        List<Event> before = ofPlans.stream()
+                .filter(event -> event.number() < cut.event())
+                .toList();
+        return Standing.events(before).stream()
+                .reduce((earlier, later) -> later)
+                .flatMap(event -> read((int) event.number("number")));
     }
 
     @Override
