@@ -16,6 +16,7 @@ import bitterend.work.Verdict.Refused;
 import bitterend.work.Verdict.Why;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The one door before every use of a plan: printing, booking, planning from it, explaining it. The independent checker
@@ -118,5 +119,10 @@ public final class Gate {
         return document.facts() instanceof PlanFacts.Older
                 ? kept.digest()
                 : document.number() + "-" + kept.digest().substring(0, 16);
+    }
+
+    /** The number of the plan that such a name would be of; nothing where none begins it. */
+    public static Optional<Integer> number(String name) {
+        return NamedPlan.number(name.replaceFirst("-.*", ""));
     }
 }

@@ -6,7 +6,6 @@ import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Movement;
 import bitterend.work.Gate;
-import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
 import bitterend.work.ShopNow;
 import java.util.Optional;
@@ -30,7 +29,7 @@ public record PlanOfPiece(Kept plan, String reel) {
 
     /** The plan of the name that the ledger knows it by, which begins with its number; nothing where another has that number now. */
     public static Optional<Kept> bookedBy(Plans plans, String name) {
-        return NamedPlan.number(name.replaceFirst("-.*", ""))
+        return Gate.number(name)
                 .flatMap(number -> plans.read(number, new Findings()))
                 .filter(plan -> Gate.name(plan).equals(name));
     }

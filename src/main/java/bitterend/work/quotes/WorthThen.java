@@ -28,8 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -38,8 +36,6 @@ import java.util.stream.Collectors;
  * with these coils. The files of plans are never written again and the ledger only grows, so that it stays as it is.
  */
 final class WorthThen implements ThatDay {
-    private static final Pattern NAME = Pattern.compile("([1-9][0-9]{0,8})-[0-9a-f]{16}");
-
     private final ShopNow now;
     private final Plans plans;
     private final List<Movement> movements;
@@ -149,9 +145,8 @@ final class WorthThen implements ThatDay {
 
     /** The plan that was in force when something was cut. */
     private Optional<Kept> inForce(Movement cut) {
-        List<Event> before = ofPlans.stream()
-                .filter(event -> event.number() < cut.event())
-                .toList();
+        List<Event> before =
+                ofPlans.stream().filter(event -> event.number() < cut.event()).toList();
         return Standing.events(before).stream()
                 .reduce((earlier, later) -> later)
                 .flatMap(event -> read((int) event.number("number")));
@@ -187,11 +182,8 @@ final class WorthThen implements ThatDay {
     }
 
     private Optional<Kept> plan(String name) {
-        Matcher number = NAME.matcher(name);
-        return number.matches()
-                ? read(Integer.parseInt(number.group(1)))
-                        .filter(kept -> Gate.name(kept).equals(name))
-                : Optional.empty();
+        return Gate.number(name).flatMap(this::read).filter(kept -> Gate.name(kept)
+                .equals(name));
     }
 
     /** A plan whose file is not there, or cannot be read, says nothing. */
