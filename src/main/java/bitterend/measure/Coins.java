@@ -1,6 +1,8 @@
 package bitterend.measure;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,6 +51,13 @@ public final class Coins {
                 .limit(total - given)
                 .forEach(i -> whole.set(i, whole.get(i).add(BigInteger.ONE)));
         return whole.stream().map(BigInteger::longValueExact).toList();
+    }
+
+    /** The nearest whole number, of two the one farther from nothing. */
+    public static long nearest(BigFraction number) {
+        return new BigDecimal(number.getNumerator())
+                .divide(new BigDecimal(number.getDenominator()), 0, RoundingMode.HALF_UP)
+                .longValueExact();
     }
 
     private static BigInteger floor(BigFraction number) {

@@ -1,12 +1,11 @@
 package bitterend.quoting;
 
 import bitterend.market.Bill;
+import bitterend.measure.Coins;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.measure.Money;
-import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.RoundingMode;
 import java.util.List;
 import org.apache.commons.math3.fraction.BigFraction;
 
@@ -54,11 +53,8 @@ final class LineFreight {
         if (!reels.isPositive() || freight.equals(BigFraction.ZERO)) {
             return Money.ZERO;
         }
-        BigFraction share =
-                freight.multiply(new BigFraction(BigInteger.valueOf(drawn.mm()), BigInteger.valueOf(reels.mm())));
-        return new Money(new BigDecimal(share.getNumerator())
-                .divide(new BigDecimal(share.getDenominator()), 0, RoundingMode.HALF_UP)
-                .longValueExact());
+        return new Money(Coins.nearest(
+                freight.multiply(new BigFraction(BigInteger.valueOf(drawn.mm()), BigInteger.valueOf(reels.mm())))));
     }
 
     private BigFraction onRope(Bill.Order order) {

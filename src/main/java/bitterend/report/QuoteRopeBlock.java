@@ -16,7 +16,6 @@ import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.RoundingMode;
 import java.util.List;
 import org.apache.commons.math3.fraction.BigFraction;
 
@@ -186,19 +185,13 @@ final class QuoteRopeBlock {
     private List<String> exact(BigFraction all, List<BigFraction> millis) {
         List<BigFraction> shares =
                 millis.stream().map(share -> share.divide(PRINTED)).toList();
-        return Coins.whole(nearest(all.divide(PRINTED)), shares).stream()
+        return Coins.whole(Coins.nearest(all.divide(PRINTED)), shares).stream()
                 .map(this::digits)
                 .toList();
     }
 
     private String exact(BigFraction millis) {
-        return digits(nearest(millis.divide(PRINTED)));
-    }
-
-    private static long nearest(BigFraction number) {
-        return new BigDecimal(number.getNumerator())
-                .divide(new BigDecimal(number.getDenominator()), 0, RoundingMode.HALF_UP)
-                .longValueExact();
+        return digits(Coins.nearest(millis.divide(PRINTED)));
     }
 
     private String digits(long hundredthsOfACoin) {

@@ -16,4 +16,11 @@ final class CoinsTest {
                 List.of(new Money(1), new Money(1), new Money(0)), Coins.byParts(new Money(2), List.of(1L, 1L, 1L)));
         assertEquals(List.of(2L, -1L), Coins.whole(1, List.of(new BigFraction(3, 2), new BigFraction(-1, 2))));
     }
+
+    @Test
+    void halves_goAwayFromNothing() {
+        assertEquals(3, Coins.nearest(new BigFraction(5, 2)));
+        assertEquals(2, Coins.nearest(new BigFraction(7, 3)));
+        assertEquals(-3, Coins.nearest(new BigFraction(-5, 2)));
+    }
 }
