@@ -233,8 +233,10 @@ public final class SettleQuote {
                 .toList();
         LocalDate last = ours.stream()
                 .map(movement -> Moments.day(movement.at()))
-                .reduce(LocalDate.MIN, (a, b) -> a.isAfter(b) ? a : b);
-        Market market = now.shop().market(last.isAfter(day) || ours.isEmpty() ? day : last);
+                .max(Comparator.naturalOrder())
+                .filter(cut -> !cut.isAfter(day))
+                .orElse(day);
+        Market market = now.shop().market(last);
         Map<String, List<Length>> cuts = ours.stream()
                 .map(Movement::entry)
                 .collect(Collectors.groupingBy(
