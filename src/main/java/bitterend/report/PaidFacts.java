@@ -3,10 +3,8 @@ package bitterend.report;
 import bitterend.measure.MoneyText;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
-import bitterend.stock.Event;
 import bitterend.stock.Paid;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,18 +56,15 @@ public final class PaidFacts {
     }
 
     private static String sentence(Paid.Corrected corrected, MoneyText money, ZoneId zone) {
-        Event event = corrected.event();
         Paid paid = corrected.paid();
-        String note = event.act().note();
-        return "event " + event.number() + ", "
-                + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(zone).format(event.at()) + ", "
-                + event.act().who() + ": " + event.act().kind().word()
-                + Optional.ofNullable(paid.price())
-                        .map(price -> ", paid " + money.print(price))
-                        .orElse("")
-                + Optional.ofNullable(paid.freight())
-                        .map(freight -> ", freight " + money.print(freight))
-                        .orElse("")
-                + (note.isEmpty() ? "" : "; " + note);
+        return EventWords.of(
+                corrected.event(),
+                zone,
+                Optional.ofNullable(paid.price())
+                                .map(price -> ", paid " + money.print(price))
+                                .orElse("")
+                        + Optional.ofNullable(paid.freight())
+                                .map(freight -> ", freight " + money.print(freight))
+                                .orElse(""));
     }
 }

@@ -28,7 +28,7 @@ public final class StockPage {
     private static final int ONE_LINE = 26;
 
     private final Figures figures;
-    private final DateTimeFormatter moment;
+    private final ZoneId zone;
     private final DateTimeFormatter day;
     /** The day, and below it the time. */
     private final DateTimeFormatter stacked;
@@ -36,7 +36,7 @@ public final class StockPage {
     /** Pages with times of day in the given zone. */
     public StockPage(Figures figures, ZoneId zone) {
         this.figures = figures;
-        moment = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(zone);
+        this.zone = zone;
         day = DateTimeFormatter.ofPattern("yyyy-MM-dd").withZone(zone);
         stacked = DateTimeFormatter.ofPattern("yyyy-MM-dd\nHH:mm").withZone(zone);
     }
@@ -167,13 +167,12 @@ public final class StockPage {
         String value = event.fact("piece " + piece);
         String sets = String.join(", ", event.named("set"));
         boolean timed = !event.fact(FinishedPieces.MINUTES).isEmpty();
-        String note = event.act().note();
-        return "event " + event.number() + ", " + moment.format(event.at()) + ", "
-                + event.act().who() + ": " + event.act().kind().word()
-                + (sets.isEmpty() ? "" : " " + sets)
-                + (value.isEmpty() ? "" : ", " + value)
-                + (timed ? ", in " + BenchWords.time(event.number(FinishedPieces.MINUTES)) : "")
-                + (note.isEmpty() ? "" : "; " + note);
+        return EventWords.of(
+                event,
+                zone,
+                (sets.isEmpty() ? "" : " " + sets)
+                        + (value.isEmpty() ? "" : ", " + value)
+                        + (timed ? ", in " + BenchWords.time(event.number(FinishedPieces.MINUTES)) : ""));
     }
 
     /** All that is known of a reel, by what it is called; what is not known is left out. */
