@@ -30,8 +30,12 @@ final class QuoteDraftTest {
     private Run quote(String lines, String... more) throws IOException {
         Path request = folder.resolve("halyards.csv");
         Files.writeString(request, HEAD + lines);
+        return quote(request, "300ms", more);
+    }
+
+    private Run quote(Path request, String time, String... more) {
         String[] args = new String[more.length + 5];
-        System.arraycopy(new String[] {"quote", shop.toString(), request.toString(), "--time", "300ms"}, 0, args, 0, 5);
+        System.arraycopy(new String[] {"quote", shop.toString(), request.toString(), "--time", time}, 0, args, 0, 5);
         System.arraycopy(more, 0, args, 5, more.length);
         return Run.of(args);
     }
@@ -116,10 +120,7 @@ final class QuoteDraftTest {
     }
 
     private String brief(Path request, String... more) {
-        String[] args = new String[more.length + 5];
-        System.arraycopy(new String[] {"quote", "" + shop, "" + request, "--time", "1ms"}, 0, args, 0, 5);
-        System.arraycopy(more, 0, args, 5, more.length);
-        return Run.of(args).out().replaceAll("\\s+", " ");
+        return quote(request, "1ms", more).out().replaceAll("\\s+", " ");
     }
 
     /** Done in time, nothing is said of it, though a split is not known to be stable. */
@@ -127,10 +128,9 @@ final class QuoteDraftTest {
     void pricesThatAreWorkedOut_sayNothingOfTime() throws IOException {
         Path request =
                 Files.writeString(folder.resolve("tern.csv"), HEAD + ",1,yacht Tern,DB12,5 m,whipped,30 min,1,,,\n");
-        String json = Run.of("quote", "" + shop, "" + request, "--json", "--time", "5m")
-                .out();
+        String json = quote(request, "5m", "--json").out();
         assertTrue(json.contains("\"cutShort\": false"), json);
-        String page = Run.of("quote", "" + shop, "" + request, "--time", "5m").out();
+        String page = quote(request, "5m").out();
         assertFalse(page.contains("as far as the time"), page);
     }
 }
