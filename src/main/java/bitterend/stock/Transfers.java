@@ -1,9 +1,14 @@
 package bitterend.stock;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * Reels that go from one loft to another of the same server: sent by an event of the one, come in by an event of the other
@@ -111,9 +116,11 @@ public final class Transfers {
         return ledger.read(stock -> {
             List<OnTheWay> all = new ArrayList<>(incoming(stock));
             Neighbours lofts = ledger.neighbours();
+            List<String> names = lofts.names();
+            Function<String, Set<String>> came = each(lofts, Event.Kind.RECEIVED, event -> event.fact(LINK));
             for (Event sent : stock.standing(Event.Kind.SENT)) {
-                if (lofts.names().contains(sent.fact(TO))
-                        && arrival(lofts, sent).isEmpty()) {
+                String loft = sent.fact(TO);
+                if (names.contains(loft) && !came.apply(loft).contains(sent.hash())) {
                     all.add(OnTheWay.of(lofts.own(), sent));
                 }
             }
@@ -123,9 +130,7 @@ public final class Transfers {
 
     private List<OnTheWay> incoming(Ledger.Stock stock) {
         Neighbours lofts = ledger.neighbours();
-        List<String> came = stock.standing(Event.Kind.RECEIVED).stream()
-                .map(event -> event.fact(LINK))
-                .toList();
+        Set<String> came = links(stock, Event.Kind.RECEIVED, event -> event.fact(LINK));
         List<OnTheWay> coming = new ArrayList<>();
         for (String loft : lofts.names()) {
             lofts.read(loft, other -> other.standing(Event.Kind.SENT)).stream()
@@ -133,6 +138,16 @@ public final class Transfers {
                     .forEach(sent -> coming.add(OnTheWay.of(loft, sent)));
         }
         return coming;
+    }
+
+    /** The links that events of a kind have in another loft, by its name; its events are read once, when first asked for. */
+    private static Function<String, Set<String>> each(Neighbours lofts, Event.Kind kind, Function<Event, String> link) {
+        Map<String, Set<String>> read = new HashMap<>();
+        return loft -> read.computeIfAbsent(loft, name -> lofts.read(name, other -> links(other, kind, link)));
+    }
+
+    private static Set<String> links(Ledger.Stock stock, Event.Kind kind, Function<Event, String> link) {
+        return stock.standing(kind).stream().map(link).collect(Collectors.toSet());
     }
 
     /** The event by which something that was sent came in at its loft. */
@@ -162,12 +177,12 @@ public final class Transfers {
     public List<String> faults() {
         return ledger.read(stock -> {
             Neighbours lofts = ledger.neighbours();
+            List<String> names = lofts.names();
+            Function<String, Set<String>> sent = each(lofts, Event.Kind.SENT, Event::hash);
             List<String> faults = new ArrayList<>();
             for (Event came : stock.standing(Event.Kind.RECEIVED)) {
                 String loft = came.fact(FROM);
-                if (lofts.names().contains(loft)
-                        && lofts.read(loft, other -> other.standing(Event.Kind.SENT)).stream()
-                                .noneMatch(sent -> sent.hash().equals(came.fact(LINK)))) {
+                if (names.contains(loft) && !sent.apply(loft).contains(came.fact(LINK))) {
                     faults.add("event " + came.number() + " (received) says that loft " + loft
                             + " sent it with its event " + came.fact(EVENT)
                             + ", which is not so there: an older copy was put back, or it was changed");
