@@ -59,14 +59,24 @@ public record Delivery(
 
     /** Every reel that came of an order whose terms its event keeps, and was not taken back; in the order of the ledger. */
     public static List<Delivery> of(Ledger.Stock stock) {
-        return of(stock, histories(stock));
+        Map<String, List<Movement>> histories = histories(stock);
+        List<Event> standing = Standing.events(stock.events());
+        return of(standing, histories, Paid.said(standing, histories));
     }
 
-    /** @param histories movements that were not taken back, by reel */
-    static List<Delivery> of(Ledger.Stock stock, Map<String, List<Movement>> histories) {
-        Map<String, Paid> said = Paid.said(stock, histories);
+    /**
+     * The same of what was read already.
+     *
+     * @param standing events that were not taken back
+     * @param histories movements that were not taken back, by reel
+     * @param said what events said of reels, by id
+     */
+    static List<Delivery> of(List<Event> standing, Map<String, List<Movement>> histories, Map<String, Paid> said) {
         List<Delivery> all = new ArrayList<>();
-        for (Event event : stock.standing(Event.Kind.RECEIVED)) {
+        List<Event> received = standing.stream()
+                .filter(event -> event.act().kind() == Event.Kind.RECEIVED)
+                .toList();
+        for (Event event : received) {
             for (String order : event.named(Event.ON_ORDER)) {
                 Promised.of(event, order).ifPresent(promised -> CameIn.reels(event, order)
                         .forEach(reel -> of(event, promised, histories.getOrDefault(reel, List.of()), said)

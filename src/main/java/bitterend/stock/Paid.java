@@ -106,8 +106,9 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
      */
     public static Map<String, OfReel> of(Ledger.Stock stock) {
         Map<String, List<Movement>> histories = Delivery.histories(stock);
-        Map<String, Paid> paid = said(stock, histories);
-        for (Delivery came : Delivery.of(stock, histories)) {
+        List<Event> standing = Standing.events(stock.events());
+        Map<String, Paid> paid = said(standing, histories);
+        for (Delivery came : Delivery.of(standing, histories, paid)) {
             if (came.paid().minor() > 0) {
                 paid.put(came.reel(), of(came.paid()).then(paid.getOrDefault(came.reel(), NOT_SAID)));
             }
@@ -120,12 +121,12 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
         return known;
     }
 
-    /** What events said of reels, by id; the price of an order of reels is not among it. */
-    static Map<String, Paid> said(Ledger.Stock stock, Map<String, List<Movement>> histories) {
+    /** What events that were not taken back said of reels, by id; the price of an order of reels is not among it. */
+    static Map<String, Paid> said(List<Event> standing, Map<String, List<Movement>> histories) {
         Map<String, Paid> said = new TreeMap<>();
-        for (Event event : Standing.events(stock.events())) {
+        for (Event event : standing) {
             of(event).forEach((reel, paid) -> {
-                if (came(histories.get(reel)) <= event.number()) {
+                if (came(histories.getOrDefault(reel, List.of())) <= event.number()) {
                     said.merge(reel, paid, Paid::then);
                 }
             });
@@ -134,8 +135,8 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
     }
 
     /** The event that brought a reel: what was said before was of another one that had its id, and was taken back. */
-    private static long came(@Nullable List<Movement> history) {
-        return history == null ? Long.MAX_VALUE : history.get(0).event();
+    private static long came(List<Movement> history) {
+        return history.isEmpty() ? Long.MAX_VALUE : history.get(0).event();
     }
 
     /** What an event says of reels, by id. */
@@ -154,7 +155,7 @@ public record Paid(@Nullable Money price, @Nullable Money freight) {
     public record Corrected(Event event, Paid paid) {
         /** Every one of a reel that was not taken back, oldest first. */
         public static List<Corrected> of(Ledger.Stock stock, String reel) {
-            long came = came(Delivery.histories(stock).get(reel));
+            long came = came(Standing.movements(stock.history(reel)));
             return stock.standing(Event.Kind.CORRECTED).stream()
                     .filter(event -> event.number() > came)
                     .map(event -> new Corrected(event, Paid.of(event).getOrDefault(reel, NOT_SAID)))
