@@ -60,10 +60,13 @@ abstract class LedgerContract {
     @BeforeEach
     void begin() {
         place = newPlace(folder, CLOCK);
-        place.begin(act(Event.Kind.OPENED).with("reels", "2"), books -> {
-            books.append(new Entry(Kind.RECEIVED, reel("K1", "L1", List.of(flaw("join"))), ""));
-            books.append(new Entry(Kind.RECEIVED, reel("K2", "L1", List.of()), ""));
-        });
+        place.begin(act(Event.Kind.OPENED).with("reels", "2"), LedgerContract::twoReels);
+    }
+
+    /** What a ledger is begun with: a reel with a flaw, and one without. */
+    static void twoReels(Ledger.Books books) {
+        books.append(new Entry(Kind.RECEIVED, reel("K1", "L1", List.of(flaw("join"))), ""));
+        books.append(new Entry(Kind.RECEIVED, reel("K2", "L1", List.of()), ""));
     }
 
     final LedgerPlace place() {
@@ -237,7 +240,7 @@ abstract class LedgerContract {
         Rack rack = new Rack(ledger, "Ada");
         rack.move("K1", "bay 2", "tidied");
         for (int i = 0; i < 2; i++) {
-            Event cut = ledger.change(act(Event.Kind.POSTED).with("plan", "p"), books -> cut(books, 5_000))
+            Event cut = ledger.change(act(Event.Kind.POSTED).with("plan", "p"), LedgerContract::cut)
                     .orElseThrow();
             if (i == 0) {
                 new Undo(ledger, act(Event.Kind.UNDONE)).event(cut.number());
@@ -255,21 +258,23 @@ abstract class LedgerContract {
                 "tape");
     }
 
-    private static void cut(Ledger.Books books, long mm) {
+    /** A piece of 5 m off reel K1 by plan p, with all that was ordered of it. */
+    static void cut(Ledger.Books books) {
+        Length piece = new Length(5_000);
         Reel reel = books.findHolding("K1").orElseThrow().reel();
         Ordered ordered = new Ordered(
                 new Ordered.Piece("1001", "1", 1, 0, ""),
-                new Ordered.Make("braid", "4800 mm", "plain", new Length(mm)),
+                new Ordered.Make("braid", "4800 mm", "plain", piece),
                 new Ordered.Bond("S1", "lot"),
                 new Ordered.Wish("Harbour Board", "2026-03-05"),
                 new Ordered.Terms("3.1", false, "pin to pin"));
         books.append(new Entry(
                 Kind.CUT,
-                RopeWork.takenOff(reel, new Length(mm + 10)).orElseThrow(),
+                RopeWork.takenOff(reel, piece.plus(new Length(10))).orElseThrow(),
                 false,
                 "",
                 Origin.ofCut("p", "1001/1.1"),
-                new PieceCut(new Length(mm), ordered)));
+                new PieceCut(piece, ordered)));
     }
 
     private Event move(Event.Act act, String bay) {
@@ -299,7 +304,7 @@ abstract class LedgerContract {
         return Event.Act.of(kind, "Ada", "");
     }
 
-    private static Flaw flaw(String what) {
+    static Flaw flaw(String what) {
         return new Flaw(new Length(20_000), new Length(20_400), new Length(100), what);
     }
 

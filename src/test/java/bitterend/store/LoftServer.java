@@ -109,7 +109,7 @@ public final class LoftServer implements AutoCloseable {
 
     /** A loft goes from the server, as when a copy of it is to be put back. */
     public void dropLoft(String loft) throws SQLException {
-        script("DROP SCHEMA \"loft_" + loft + "\" CASCADE");
+        script("DROP SCHEMA " + ServerConnection.schema(loft(loft)) + " CASCADE");
     }
 
     /** Takes the loft out of it again. */

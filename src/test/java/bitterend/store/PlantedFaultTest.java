@@ -7,16 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
 import bitterend.stock.Event;
-import bitterend.stock.Flaw;
 import bitterend.stock.Ledger;
-import bitterend.stock.Movement.Entry;
-import bitterend.stock.Movement.Kind;
-import bitterend.stock.Movement.Origin;
-import bitterend.stock.Ordered;
-import bitterend.stock.PieceCut;
 import bitterend.stock.Rack;
 import bitterend.stock.Reel;
-import bitterend.stock.RopeWork;
 import bitterend.stock.Undo;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -54,18 +47,20 @@ final class PlantedFaultTest {
 
     @BeforeEach
     void begin() throws SQLException {
-        SqliteLedger.create(folder, Clock.systemUTC(), act(Event.Kind.OPENED).with("reels", "2"), books -> {
-            books.append(new Entry(Kind.RECEIVED, reel("K1"), ""));
-            books.append(new Entry(Kind.RECEIVED, reel("K2"), ""));
-        });
+        SqliteLedger.create(
+                folder,
+                Clock.systemUTC(),
+                LedgerContract.act(Event.Kind.OPENED).with("reels", "2"),
+                LedgerContract::twoReels);
         try (Ledger ledger = SqliteLedger.open(folder, Clock.systemUTC())) {
             Rack rack = new Rack(ledger, "Ada");
             rack.move("K1", "bay 2", "tidied");
-            ledger.change(act(Event.Kind.POSTED).with("plan", "p"), books -> cut(books, 5_000));
+            ledger.change(LedgerContract.act(Event.Kind.POSTED).with("plan", "p"), LedgerContract::cut);
             rack.split("K1", Written.worked(new Length(4_000)), "K1b", "");
             Event hold = rack.hold("K2", "tag missing");
-            new Undo(ledger, act(Event.Kind.UNDONE)).event(hold.number());
-            ledger.change(act(Event.Kind.ISSUED).with("plan", "p").with("reel K1", ""), books -> {});
+            new Undo(ledger, LedgerContract.act(Event.Kind.UNDONE)).event(hold.number());
+            ledger.change(
+                    LedgerContract.act(Event.Kind.ISSUED).with("plan", "p").with("reel K1", ""), books -> {});
             rack.sell("K1b", "", LocalDate.MIN, LocalDate.MIN);
             rack.count(
                     "K2",
@@ -84,23 +79,6 @@ final class PlantedFaultTest {
     @AfterEach
     void end() throws SQLException {
         connection.close();
-    }
-
-    private static void cut(Ledger.Books books, long mm) {
-        Reel reel = books.findHolding("K1").orElseThrow().reel();
-        Ordered ordered = new Ordered(
-                new Ordered.Piece("1001", "1", 1, 0, ""),
-                new Ordered.Make("braid", "4800 mm", "plain", new Length(mm)),
-                new Ordered.Bond("S1", "lot"),
-                new Ordered.Wish("Harbour Board", "2026-03-05"),
-                new Ordered.Terms("3.1", false, "pin to pin"));
-        books.append(new Entry(
-                Kind.CUT,
-                RopeWork.takenOff(reel, new Length(mm + 10)).orElseThrow(),
-                false,
-                "",
-                Origin.ofCut("p", "1001/1.1"),
-                new PieceCut(new Length(mm), ordered)));
     }
 
     @Test
@@ -217,25 +195,5 @@ final class PlantedFaultTest {
         } finally {
             sql.script("ROLLBACK");
         }
-    }
-
-    private static Event.Act act(Event.Kind kind) {
-        return Event.Act.of(kind, "Ada", "");
-    }
-
-    private static Reel reel(String id) {
-        List<Flaw> flaws = id.equals("K1")
-                ? List.of(new Flaw(new Length(20_000), new Length(20_400), new Length(100), "join"))
-                : List.of();
-        return new Reel(
-                id,
-                "braid",
-                "L1",
-                new Reel.Contents(new Length(30_000), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED),
-                flaws,
-                new Reel.Papers("3.1", "K22-0113", LocalDate.of(2028, 1, 1), LocalDate.of(2026, 1, 5)),
-                Reel.Custody.FREE,
-                true,
-                Reel.Where.UNKNOWN);
     }
 }

@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bitterend.measure.Length;
 import bitterend.stock.Event;
-import bitterend.stock.Flaw;
 import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.LoftAddress;
@@ -45,10 +43,7 @@ final class ServedFaultsTest {
             for (String id : List.of("K1", "K2")) {
                 books.append(new Movement.Entry(
                         Movement.Kind.RECEIVED,
-                        LedgerContract.reel(
-                                id,
-                                "L1",
-                                List.of(new Flaw(new Length(20_000), new Length(20_400), new Length(100), "join"))),
+                        LedgerContract.reel(id, "L1", List.of(LedgerContract.flaw("join"))),
                         ""));
             }
         });
