@@ -48,6 +48,8 @@ final class ServerConnection {
         properties.setProperty("socketTimeout", TO_ANSWER_S);
         properties.setProperty("tcpKeepAlive", "true");
         properties.setProperty("ApplicationName", "bitterend");
+        // nothing is kept planned: the tables of another loft, which the same words read, may have other columns
+        properties.setProperty("prepareThreshold", "0");
         // temporary tables last: none of that name hides one of the loft
         properties.setProperty("options", SETTINGS + schema(at) + ",pg_temp");
         return DriverManager.getConnection(
