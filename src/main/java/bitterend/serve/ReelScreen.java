@@ -8,6 +8,7 @@ import bitterend.report.page.Document;
 import bitterend.report.sheet.PagePart;
 import bitterend.stock.Holding;
 import bitterend.stock.Movement;
+import bitterend.stock.Paid;
 import bitterend.work.Booking;
 import bitterend.work.ShopNow;
 import bitterend.work.rack.AskRack;
@@ -89,22 +90,23 @@ final class ReelScreen implements Screen {
         values.put("label", PrintScreen.LABEL + Sent.path(id));
         values.put("facts", facts);
         values.put("told", said.told());
-        values.put("forms", forms(now, holding, history.movements(), said));
+        List<Paid.Corrected> corrected = rack().corrected(id);
+        values.put("forms", forms(now, holding, history.movements(), corrected, said));
         Document movements = page.movements(history.movements());
         values.put(
                 "blocks",
                 PagePart.blocks(
                         money
-                                ? movements.with(
-                                        PaidFacts.corrected(rack().corrected(id), figures, ZoneId.systemDefault()))
+                                ? movements.with(PaidFacts.corrected(corrected, figures, ZoneId.systemDefault()))
                                 : movements));
         site.show(request, "Reel " + id, "serve/reel.jte", values);
     }
 
-    private List<FormView> forms(ShopNow now, Holding holding, List<Movement> movements, Said said) {
+    private List<FormView> forms(
+            ShopNow now, Holding holding, List<Movement> movements, List<Paid.Corrected> corrected, Said said) {
         ReelForms forms = new ReelForms(now.shop(), loft.figures(now), Keys.random());
         Stream<FormView> work = holding.gone() ? Stream.of() : forms.of(holding.reel()).stream();
-        return Stream.concat(work, Stream.of(forms.undo(holding.id(), movements, rack().corrected(holding.id()))))
+        return Stream.concat(work, Stream.of(forms.undo(holding.id(), movements, corrected)))
                 .map(form -> form.what().equals(said.form().text("what"))
                         ? form.of(said.form(), said.refused()).under(said.id())
                         : form)
