@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -68,11 +69,13 @@ public final class Transfers {
      *
      * @param id the id that it was sent under
      * @param newId its id here, new
+     * @param check handed the reel as it was sent; when it throws, nothing is booked
      */
-    public Event arrive(String id, String newId, String note) {
+    public Event arrive(String id, String newId, String note, Consumer<Reel> check) {
         Event.Act act = caller.apply(Event.Act.of(Event.Kind.RECEIVED, "", note));
         return ledger.changeAmong(act, books -> {
                     OnTheWay sent = coming(books, id);
+                    check.accept(sent.reel());
                     Rack.refuseKnown(books, newId);
                     books.append(new Movement.Entry(Movement.Kind.RECEIVED, here(sent.reel(), newId), note));
                     books.fact(FROM, sent.from());

@@ -132,6 +132,10 @@ final class LoftsTest {
         run(0, "stock", "send", "" + here, "N2", thereName);
         Run refused = run(3, "stock", "arrive", "" + there, "N2");
         assertTrue(refused.err().contains("ropes.json of this loft does not have"), refused.err());
+        Files.writeString(ropes, one);
+        run(0, "stock", "receive", "" + there, "N2", "DB12", "50 m");
+        run(0, "stock", "send", "" + there, "N2", hereName);
+        run(0, "stock", "arrive", "" + here, "N2", "--as", "N3");
     }
 
     /** The loft that sent is put back to a copy of before: what came in has one side alone, and verify says so. */

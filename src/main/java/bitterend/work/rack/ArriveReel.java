@@ -2,6 +2,7 @@ package bitterend.work.rack;
 
 import bitterend.exchange.Shop;
 import bitterend.stock.LedgerException;
+import bitterend.stock.Reel;
 import bitterend.stock.Transfers;
 import bitterend.stock.Transfers.OnTheWay;
 import bitterend.work.Booking;
@@ -30,18 +31,14 @@ public final class ArriveReel {
      * @param newId its id here
      */
     public Booking book(String reel, String newId) {
-        return desk.book(ledger -> {
-            Transfers transfers = new Transfers(ledger, desk.caller());
-            transfers.onTheWay().stream()
-                    .filter(each -> each.reel().id().equals(reel))
-                    .filter(each ->
-                            shop.catalogue().findRope(each.reel().rope()).isEmpty())
-                    .findFirst()
-                    .ifPresent(each -> {
-                        throw new LedgerException.Refused("reel " + reel + " is rope "
-                                + each.reel().rope() + ", which ropes.json of this loft does not have");
-                    });
-            return transfers.arrive(reel, newId, desk.note());
-        });
+        return desk.book(ledger ->
+                new Transfers(ledger, desk.caller()).arrive(reel, newId, desk.note(), this::refuseUnknownRope));
+    }
+
+    private void refuseUnknownRope(Reel sent) {
+        if (shop.catalogue().findRope(sent.rope()).isEmpty()) {
+            throw new LedgerException.Refused(
+                    "reel " + sent.id() + " is rope " + sent.rope() + ", which ropes.json of this loft does not have");
+        }
     }
 }
