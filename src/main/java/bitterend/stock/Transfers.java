@@ -86,7 +86,7 @@ public final class Transfers {
     }
 
     private OnTheWay coming(Ledger.Stock stock, String id) {
-        List<OnTheWay> all = incoming(stock).stream()
+        List<OnTheWay> all = incoming(stock, ledger.neighbours()).stream()
                 .filter(each -> each.reel().id().equals(id))
                 .toList();
         if (all.size() != 1) {
@@ -114,11 +114,11 @@ public final class Transfers {
                 sent.where().at(""));
     }
 
-    /** What is on the way to this loft and from it. */
-    public List<OnTheWay> onTheWay() {
+    /** What is on the way to the loft of a ledger and from it. */
+    public static List<OnTheWay> onTheWay(Ledger ledger) {
         return ledger.read(stock -> {
-            List<OnTheWay> all = new ArrayList<>(incoming(stock));
             Neighbours lofts = ledger.neighbours();
+            List<OnTheWay> all = new ArrayList<>(incoming(stock, lofts));
             List<String> names = lofts.names();
             Function<String, Set<String>> came = each(lofts, Event.Kind.RECEIVED, event -> event.fact(LINK));
             for (Event sent : stock.standing(Event.Kind.SENT)) {
@@ -131,8 +131,7 @@ public final class Transfers {
         });
     }
 
-    private List<OnTheWay> incoming(Ledger.Stock stock) {
-        Neighbours lofts = ledger.neighbours();
+    private static List<OnTheWay> incoming(Ledger.Stock stock, Neighbours lofts) {
         Set<String> came = links(stock, Event.Kind.RECEIVED, event -> event.fact(LINK));
         List<OnTheWay> coming = new ArrayList<>();
         for (String loft : lofts.names()) {
@@ -177,7 +176,7 @@ public final class Transfers {
     }
 
     /** What came in and was never sent, or is no longer, each in a sentence; of lofts that are on the server. */
-    public List<String> faults() {
+    public static List<String> faults(Ledger ledger) {
         return ledger.read(stock -> {
             Neighbours lofts = ledger.neighbours();
             List<String> names = lofts.names();

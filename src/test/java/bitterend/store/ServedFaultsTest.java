@@ -229,7 +229,7 @@ final class ServedFaultsTest {
         }
         begin(SERVER.newLoft());
         try (ServedLedger ledger = ServedLedger.open(loft, LedgerContract.CLOCK)) {
-            assertEquals(List.of(), new Transfers(ledger, act -> act).onTheWay());
+            assertEquals(List.of(), Transfers.onTheWay(ledger));
         }
     }
 

@@ -8,7 +8,6 @@ import bitterend.stock.Transfers.OnTheWay;
 import bitterend.work.Booking;
 import bitterend.work.ShopAccess;
 import java.util.List;
-import java.util.function.UnaryOperator;
 
 /** Books a reel that came in from another loft of the same server, as that loft sent it. */
 public final class ArriveReel {
@@ -22,7 +21,7 @@ public final class ArriveReel {
 
     /** What is on the way to the loft and from it. */
     public static List<OnTheWay> onTheWay(ShopAccess at) {
-        return at.reading(ledger -> new Transfers(ledger, UnaryOperator.identity()).onTheWay());
+        return at.reading(Transfers::onTheWay);
     }
 
     /**

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Copies the ledger, puts a copy back, adds it up again. */
@@ -83,10 +82,7 @@ public final class LookAfterLedger {
 
     /** Adds it up again; {@code printed} is a head that was printed before, to be held against it. */
     public Verified verify(@Nullable Head printed) {
-        List<String> faults = new ArrayList<>(at.reading(Ledger::verify));
-        if (faults.isEmpty()) {
-            faults.addAll(at.reading(ledger -> new Transfers(ledger, UnaryOperator.identity()).faults()));
-        }
+        List<String> faults = new ArrayList<>(at.reading(LookAfterLedger::faults));
         if (faults.isEmpty() && printed != null) {
             faults.addAll(read(stock -> Head.faults(printed, stock)));
             Optional<Verified> replaced = faults.isEmpty() ? Optional.empty() : replaced(printed);
@@ -95,8 +91,13 @@ public final class LookAfterLedger {
             }
         }
         return faults.isEmpty()
-                ? at.reading(ledger -> sound(ledger, new Transfers(ledger, UnaryOperator.identity()).onTheWay()))
+                ? at.reading(ledger -> sound(ledger, Transfers.onTheWay(ledger)))
                 : new Verified.Damaged(faults);
+    }
+
+    private static List<String> faults(Ledger ledger) {
+        List<String> faults = ledger.verify();
+        return faults.isEmpty() ? Transfers.faults(ledger) : faults;
     }
 
     private static Verified sound(Ledger ledger, List<OnTheWay> onTheWay) {
