@@ -259,13 +259,8 @@ final class ServedLedger extends SqlLedger {
 
     @Override
     public List<String> verify() {
-        List<String> faults = faultsOfBody();
+        List<String> faults = guarded(() -> between("BEGIN", () -> sql.script("ROLLBACK"), () -> body().faults()));
         return reading(() -> new Verification(sql, faults).faults());
-    }
-
-    @Override
-    List<String> faultsOfBody() {
-        return guarded(() -> between("BEGIN", () -> sql.script("ROLLBACK"), () -> body().faults()));
     }
 
     @Override

@@ -6,7 +6,6 @@ import bitterend.stock.LedgerException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -66,9 +65,6 @@ abstract class SqlLedger implements Ledger {
     final Instant now() {
         return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
-
-    /** What is wrong with the body that the rows are kept in, each in a sentence. */
-    abstract List<String> faultsOfBody();
 
     /** Runs work between two statements; rolls back when it throws. */
     final <T> T between(String begin, Runnable commit, Supplier<T> work) {

@@ -161,12 +161,7 @@ public final class SqliteLedger extends SqlLedger {
 
     @Override
     public List<String> verify() {
-        return reading(() -> new Verification(sql, faultsOfBody()).faults());
-    }
-
-    @Override
-    List<String> faultsOfBody() {
-        return new SqliteBody(sql).faults();
+        return reading(() -> new Verification(sql, new SqliteBody(sql).faults()).faults());
     }
 
     @Override
