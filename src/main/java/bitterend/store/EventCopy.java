@@ -27,8 +27,7 @@ final class EventCopy {
      * @throws LedgerException.Refused when the other rows are not the beginning of this ledger, or the copy is not sound
      */
     void copy() {
-        LedgerRow whole = LedgerRow.read(from)
-                .orElseThrow(() -> new LedgerException.Unreadable("the ledger is damaged: it has lost its identity"));
+        LedgerRow whole = LedgerRow.needed(from);
         LedgerRow there = LedgerRow.read(to).orElseGet(() -> {
             LedgerRow empty = new LedgerRow(whole.id(), whole.begun(), whole.older(), 0, whole.root());
             empty.insert(to);
@@ -44,7 +43,7 @@ final class EventCopy {
     }
 
     private void refuseAnother(LedgerRow whole, LedgerRow there) {
-        Head so = new Head(there.id(), there.events(), there.head());
+        Head so = there.end();
         boolean ofIt = whole.root().equals(there.root())
                 && Head.faults(so, new SqlStock(from)).isEmpty();
         if (!ofIt) {

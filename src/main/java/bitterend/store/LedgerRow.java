@@ -1,6 +1,8 @@
 package bitterend.store;
 
 import bitterend.stock.Chain;
+import bitterend.stock.Head;
+import bitterend.stock.LedgerException;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
@@ -34,6 +36,17 @@ record LedgerRow(String id, Instant begun, long older, long events, String head)
                                 row.getLong(4),
                                 row.getString(5))));
         return rows.size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
+    }
+
+    /** The row of a ledger that must have one. */
+    static LedgerRow needed(Sql sql) {
+        return read(sql)
+                .orElseThrow(() -> new LedgerException.Unreadable("the ledger is damaged: it has lost its identity"));
+    }
+
+    /** The end of the chain, by which a ledger is held against another. */
+    Head end() {
+        return new Head(id, events, head);
     }
 
     void insert(Sql sql) {

@@ -5,7 +5,6 @@ import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.Holding;
 import bitterend.stock.Ledger;
-import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import java.util.Comparator;
 import java.util.List;
@@ -87,8 +86,6 @@ class SqlStock implements Ledger.Stock {
 
     @Override
     public Head head() {
-        return LedgerRow.read(sql)
-                .map(row -> new Head(row.id(), row.events(), row.head()))
-                .orElseThrow(() -> new LedgerException.Unreadable("the ledger is damaged: it has lost its identity"));
+        return LedgerRow.needed(sql).end();
     }
 }
