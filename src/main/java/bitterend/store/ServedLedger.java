@@ -82,15 +82,13 @@ final class ServedLedger extends SqlLedger {
 
     /** Begins the loft and writes its first event, all as one. */
     void begin(Event.Act act, Consumer<Books> first) {
-        try {
-            kept(() -> {
-                make();
-                LedgerRow.begun(now(), 0).insert(sql);
-                return book(act, first);
-            });
-        } catch (InDoubt lost) {
-            asked(act.id(), lost);
-        }
+        settled(
+                act,
+                () -> kept(() -> {
+                    make();
+                    LedgerRow.begun(now(), 0).insert(sql);
+                    return book(act, first);
+                }));
     }
 
     private void refuseMoved() {
@@ -160,24 +158,18 @@ final class ServedLedger extends SqlLedger {
 
     @Override
     public Optional<Event> change(Event.Act act, Consumer<Books> work) {
-        try {
-            return super.change(act, work);
-        } catch (InDoubt lost) {
-            return asked(act.id(), lost);
-        }
+        return settled(act, () -> super.change(act, work));
     }
 
     @Override
     public Optional<Event> changeAmong(Event.Act act, Consumer<Books> work) {
-        try {
-            return kept(() -> {
-                sql.list("SELECT pg_advisory_xact_lock(?)", row -> true, BETWEEN_LOFTS);
-                lock();
-                return booked(act, work);
-            });
-        } catch (InDoubt lost) {
-            return asked(act.id(), lost);
-        }
+        return settled(
+                act,
+                () -> kept(() -> {
+                    sql.list("SELECT pg_advisory_xact_lock(?)", row -> true, BETWEEN_LOFTS);
+                    lock();
+                    return booked(act, work);
+                }));
     }
 
     @Override
@@ -221,6 +213,15 @@ final class ServedLedger extends SqlLedger {
                 throw new InDoubt(at, failed);
             }
             throw failed;
+        }
+    }
+
+    /** Books; where the server went away before it said whether it kept that, it is asked again. */
+    private Optional<Event> settled(Event.Act act, Supplier<Optional<Event>> booking) {
+        try {
+            return booking.get();
+        } catch (InDoubt lost) {
+            return asked(act.id(), lost);
         }
     }
 
