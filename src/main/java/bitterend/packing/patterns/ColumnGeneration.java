@@ -127,13 +127,13 @@ final class ColumnGeneration {
                 counts.run(Integer.MAX_VALUE, instance.roundUp(root.ceiling()));
             }
             boolean asked = !quick && rejection.mode() == Rejection.Mode.NEVER;
-            if (asked && wave == 0 && OneReelLess.isFor(instance, best)) {
+            if (asked && wave == 0 && less.isLeft()) {
                 budget.within(FOR_ONE_REEL_LESS, less::begin);
             }
             if (rejection.mode() == Rejection.Mode.NEVER && best.complete() && !best.closed(rejection)) {
                 endgame(wave, budget);
             }
-            if (asked && wave == SEVERAL && OneReelLess.isFor(instance, best)) {
+            if (asked && wave == SEVERAL && less.isLeft()) {
                 budget.within(FOR_ONE_REEL_LESS, less::run);
             }
         }

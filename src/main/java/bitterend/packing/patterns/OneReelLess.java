@@ -15,23 +15,15 @@ final class OneReelLess {
 
     private final Instance instance;
     private final Incumbent best;
-    private final long opening;
-    private final long step;
     private Optional<FewestReels> begun = Optional.empty();
 
     OneReelLess(Instance instance, Incumbent best) {
         this.instance = instance;
         this.best = best;
-        opening = instance.types[0].opening;
-        long divisor = 0;
-        for (long load : instance.types[0].load) {
-            divisor = Instance.gcd(divisor, load);
-        }
-        step = divisor;
     }
 
-    /** Whether this is the question that is left. */
-    static boolean isFor(Instance instance, Incumbent best) {
+    /** Whether this is the question that is left: the others ask it only then. */
+    boolean isLeft() {
         return instance.classical()
                 && best.complete()
                 && instance.types[0].opening > 0
@@ -59,21 +51,31 @@ final class OneReelLess {
 
     /** The search of the question as it is now; none where its tables would be too large. */
     private Optional<FewestReels> search() {
-        ReelQuestion question = question();
-        boolean asked = begun.filter(before -> before.isOf(question)).isPresent();
-        if (!asked) {
+        int reels = (int) (best.cost() / instance.types[0].opening) - 1;
+        if (begun.filter(before -> before.reels() == reels).isEmpty()) {
+            ReelQuestion question = question(reels);
             begun = FewestReels.isFor(question) ? Optional.of(new FewestReels(question)) : Optional.empty();
         }
         return begun;
     }
 
-    private ReelQuestion question() {
+    private ReelQuestion question(int reels) {
+        long step = step();
         int[] size = new int[instance.items];
         for (int i = 0; i < size.length; i++) {
             size[i] = (int) (instance.types[0].load[i] / step);
         }
         int room = (int) (instance.types[0].runs[0].cap / step);
-        return new ReelQuestion(size, instance.demand, room, (int) (best.cost() / opening) - 1);
+        return new ReelQuestion(size, instance.demand, room, reels);
+    }
+
+    /** Every load is a multiple of it. */
+    private long step() {
+        long divisor = 0;
+        for (long load : instance.types[0].load) {
+            divisor = Instance.gcd(divisor, load);
+        }
+        return divisor;
     }
 
     /** Offers the plan, or raises the bound to what the best one costs. */
@@ -87,6 +89,7 @@ final class OneReelLess {
     }
 
     private FewestProof inMillimetres(FewestProof proof) {
+        long step = step();
         List<FewestProof.Line> lines = proof.lines().stream()
                 .map(line -> new FewestProof.Line(line.size() * step, line.count()))
                 .toList();

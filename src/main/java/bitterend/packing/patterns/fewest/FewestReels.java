@@ -27,12 +27,13 @@ public final class FewestReels {
     private static final long SEED = 7;
 
     private final ReelQuestion question;
+    private final Race whole;
     private List<int[][]> plan = List.of();
     private Optional<FewestProof> denial = Optional.empty();
-    private Optional<Race> whole = Optional.empty();
 
     public FewestReels(ReelQuestion question) {
         this.question = question;
+        whole = new Race(question);
     }
 
     /** Whether tables of it are small enough. */
@@ -42,17 +43,12 @@ public final class FewestReels {
 
     /** A short look: the first lap, whatever is equal taken together. */
     public void begin(Budget budget) {
-        Race race = new Race(question);
-        whole = Optional.of(race);
-        race.lap(budget);
+        whole.lap(budget);
     }
 
     /** Looks for a plan or the reason why there is none, until that is found, or the laps or the budget end. */
     public void run(Budget budget) {
-        if (whole.isEmpty()) {
-            begin(budget);
-        }
-        boolean answered = isAnswered() || whole.orElseThrow().run(budget);
+        boolean answered = isAnswered() || whole.run(budget);
         if (!answered && !budget.over()) {
             ReelQuestion single = question.pieceByPiece();
             if (single.items() > question.items() && isFor(single)) {
@@ -61,9 +57,9 @@ public final class FewestReels {
         }
     }
 
-    /** Whether it asks for as many reels; all else is the same. */
-    public boolean isOf(ReelQuestion other) {
-        return question.reels == other.reels;
+    /** How many reels it asks about. */
+    public int reels() {
+        return question.reels;
     }
 
     private boolean isAnswered() {
