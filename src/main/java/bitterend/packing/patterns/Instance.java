@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.Exact;
 import bitterend.packing.patterns.knapsack.ValuedRun;
 
 /** A normalised problem: equal items and equal kinds merged, cut loss folded into the loads. */
@@ -30,21 +31,12 @@ final class Instance {
             if (!type.flat()) {
                 return 1;
             }
-            divisor = gcd(divisor, type.opening);
+            divisor = Exact.gcd(divisor, type.opening);
             for (ValuedRun run : type.runs) {
-                divisor = gcd(divisor, run.handling);
+                divisor = Exact.gcd(divisor, run.handling);
             }
         }
         return Math.max(1, divisor);
-    }
-
-    static long gcd(long a, long b) {
-        while (b != 0) {
-            long rest = a % b;
-            a = b;
-            b = rest;
-        }
-        return a;
     }
 
     /** The same pieces and reels, where drawing costs nothing: what remains to be minimised is what is left out. */

@@ -1,5 +1,6 @@
 package bitterend.packing.patterns;
 
+import bitterend.packing.patterns.knapsack.Exact;
 import bitterend.packing.patterns.knapsack.ValuedRun;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -150,7 +151,7 @@ final class Normaliser {
         ReelKind type = problem.reels().get(kindsBehind.get(k).get(0));
         long divisor = 0;
         for (long each : load) {
-            divisor = each == ReelType.NEVER ? divisor : Instance.gcd(divisor, each);
+            divisor = each == ReelType.NEVER ? divisor : Exact.gcd(divisor, each);
         }
         int useful = lastUsefulRun(type, load);
         ValuedRun[] runs = new ValuedRun[useful + 1];

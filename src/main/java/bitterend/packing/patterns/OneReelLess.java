@@ -3,6 +3,7 @@ package bitterend.packing.patterns;
 import bitterend.packing.effort.Budget;
 import bitterend.packing.patterns.fewest.FewestReels;
 import bitterend.packing.patterns.fewest.ReelQuestion;
+import bitterend.packing.patterns.knapsack.Exact;
 import bitterend.packing.proof.FewestProof;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +74,7 @@ final class OneReelLess {
     private long step() {
         long divisor = 0;
         for (long load : instance.types[0].load) {
-            divisor = Instance.gcd(divisor, load);
+            divisor = Exact.gcd(divisor, load);
         }
         return divisor;
     }

@@ -10,4 +10,14 @@ public final class Exact {
         long otherHigh = Math.multiplyHigh(c, d);
         return high != otherHigh ? Long.compare(high, otherHigh) : Long.compareUnsigned(a * b, c * d);
     }
+
+    /** The largest number that divides both; the other one where one of them is 0. */
+    public static long gcd(long a, long b) {
+        while (b != 0) {
+            long rest = a % b;
+            a = b;
+            b = rest;
+        }
+        return a;
+    }
 }

@@ -31,7 +31,7 @@ public final class RoomTable implements Reach {
         }
         long step = 0;
         for (long load : order.load) {
-            step = gcd(step, load);
+            step = Exact.gcd(step, load);
         }
         long cells = run.cap / step + 1;
         if (cells * order.size > MOST_CELLS) {
@@ -44,10 +44,6 @@ public final class RoomTable implements Reach {
             most[u] = with(most[u + 1], (int) (order.load[u] / step), order.worth[u], order.bound[u]);
         }
         return Optional.of(new RoomTable(most, run.cap, step));
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 
     /** Up to so many copies more, in bundles of one, two, four and so on. */
