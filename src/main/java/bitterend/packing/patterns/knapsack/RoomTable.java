@@ -48,17 +48,15 @@ public final class RoomTable implements Reach {
 
     /** Up to so many copies more, in bundles of one, two, four and so on. */
     private static long[] with(long[] before, int load, long worth, int copies) {
-        long[] layer = before;
+        long[] layer = before.clone();
         int left = copies;
         for (int bundle = 1; left > 0; bundle *= 2) {
             int taken = Math.min(bundle, left);
             left -= taken;
-            long[] next = layer.clone();
             long shift = (long) taken * load;
-            for (int c = (int) Math.min(shift, next.length); c < next.length; c++) {
-                next[c] = Math.max(layer[c], layer[c - (int) shift] + taken * worth);
+            for (int c = layer.length - 1; c >= shift; c--) {
+                layer[c] = Math.max(layer[c], layer[c - (int) shift] + taken * worth);
             }
-            layer = next;
         }
         return layer;
     }
