@@ -11,11 +11,10 @@ final class Limits {
     private final ReelQuestion question;
     private final List<Decision> yes;
     private final List<Decision> no;
-    /** Leaders that some decision speaks of. */
-    private final BitSet own = new BitSet();
-
+    /** Of leaders that some decision speaks of. */
     private final Map<Integer, Group> groups = new HashMap<>();
-    private Group shared;
+
+    private final Group shared;
     private boolean empty;
 
     /** Reels that may be cut alike: those of one leader, or of all leaders that no decision speaks of. */
@@ -34,6 +33,11 @@ final class Limits {
             this.leader = leader;
             least = new int[items];
             most = new int[items];
+        }
+
+        /** The first item that such a reel may hold. */
+        int first() {
+            return Math.max(0, leader);
         }
 
         boolean allows(Column column) {
@@ -63,6 +67,7 @@ final class Limits {
         this.question = question;
         this.yes = yes;
         this.no = no;
+        BitSet own = new BitSet();
         yes.forEach(decision -> own.set(decision.leader()));
         no.forEach(decision -> own.set(decision.leader()));
         own.stream().forEach(leader -> groups.put(leader, group(leader)));

@@ -24,7 +24,6 @@ final class PatternTable {
     /** By item from the last one on, in each room. */
     private final List<int[]> behind = new ArrayList<>();
 
-    private int first;
     private int[] price = {};
     private Group group;
 
@@ -37,14 +36,13 @@ final class PatternTable {
 
     /** Cells that are worked out for a group. */
     long cells(Group of) {
-        return 2L * cells * (question.items() - Math.max(0, of.leader));
+        return 2L * cells * (question.items() - of.first());
     }
 
     /** Works it out; what was there before is gone. */
     void fill(int[] prices, Group of) {
         price = prices;
         group = of;
-        first = Math.max(0, of.leader);
         passes.giveBack(before);
         passes.giveBack(behind);
         before.clear();
@@ -54,12 +52,12 @@ final class PatternTable {
             end[room] = 0;
         }
         behind.add(end);
-        for (int item = question.items() - 1; item > first; item--) {
+        for (int item = question.items() - 1; item > group.first(); item--) {
             behind.add(
                     passes.copies(last(behind), question.size[item], price[item], group.least[item], group.most[item]));
         }
         before.add(passes.emptyRow());
-        for (int item = first; item < question.items(); item++) {
+        for (int item = group.first(); item < question.items(); item++) {
             before.add(led(item));
         }
     }
@@ -89,7 +87,7 @@ final class PatternTable {
     }
 
     private int[] before(int item) {
-        return before.get(item - first);
+        return before.get(item - group.first());
     }
 
     /** What items behind this one bring in each room. */

@@ -125,7 +125,7 @@ final class Tree {
             }
             most = Math.max(most, best);
             int floor = program.scale() + prices.length / 16 + 2;
-            for (int item = Math.max(0, group.leader); best > floor && item < prices.length; item++) {
+            for (int item = group.first(); best > floor && item < prices.length; item++) {
                 table.through(item, floor).ifPresent(found::add);
             }
         }

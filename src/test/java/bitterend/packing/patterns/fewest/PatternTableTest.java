@@ -35,7 +35,7 @@ final class PatternTableTest {
                         .max()
                         .orElse(-1_000);
                 assertEquals(best, Math.max(-1_000, table.best()), "seed " + seed);
-                for (int item = Math.max(0, group.leader); item < price.length; item++) {
+                for (int item = group.first(); item < price.length; item++) {
                     through(table, own, item, price, "seed " + seed + " item " + item);
                 }
             }
