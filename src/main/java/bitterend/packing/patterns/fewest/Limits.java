@@ -11,6 +11,8 @@ final class Limits {
     private final ReelQuestion question;
     private final List<Decision> yes;
     private final List<Decision> no;
+    /** Of each leader whose reel must hold something, how many of each item. */
+    private final Map<Integer, int[]> held = new HashMap<>();
     /** Of leaders that some decision speaks of. */
     private final Map<Integer, Group> groups = new HashMap<>();
 
@@ -68,7 +70,11 @@ final class Limits {
         this.yes = yes;
         this.no = no;
         BitSet own = new BitSet();
-        yes.forEach(decision -> own.set(decision.leader()));
+        for (Decision decision : yes) {
+            own.set(decision.leader());
+            int[] least = held.computeIfAbsent(decision.leader(), leader -> new int[question.items()]);
+            least[decision.item()] = Math.max(least[decision.item()], decision.copies());
+        }
         no.forEach(decision -> own.set(decision.leader()));
         own.stream().forEach(leader -> groups.put(leader, group(leader)));
         shared = group(Group.ANY);
@@ -87,15 +93,14 @@ final class Limits {
     private Group group(int leader) {
         Group group = new Group(leader, question.items());
         System.arraycopy(question.count, 0, group.most, 0, group.most.length);
-        Map<Decision, Integer> reserved = new HashMap<>();
-        yes.forEach(decision ->
-                reserved.merge(new Decision(decision.leader(), decision.item(), 0), decision.copies(), Math::max));
-        reserved.forEach((whose, copies) -> {
-            if (whose.leader() == leader) {
-                group.least[whose.item()] = copies;
+        held.forEach((whose, least) -> {
+            if (whose == leader) {
+                System.arraycopy(least, 0, group.least, 0, least.length);
             } else {
-                group.most[whose.item()] -= copies;
-                group.most[whose.leader()] = 0;
+                group.most[whose] = 0;
+                for (int item = whose + 1; item < least.length; item++) {
+                    group.most[item] -= least[item];
+                }
             }
         });
         for (Decision decision : no) {
@@ -110,7 +115,7 @@ final class Limits {
         }
         if (leader != Group.ANY) {
             group.leads.set(leader, possible && group.most[leader] > 0);
-            empty |= group.leads.isEmpty() && yes.stream().anyMatch(decision -> decision.leader() == leader);
+            empty |= group.leads.isEmpty() && held.containsKey(leader);
         }
         return group;
     }
