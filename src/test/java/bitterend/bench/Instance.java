@@ -23,13 +23,14 @@ public record Instance(String name, PatternProblem problem, long lower, long upp
         List<Instance> instances = new ArrayList<>();
         for (String line : Files.readAllLines(file)) {
             if (!line.isBlank() && !line.startsWith("#")) {
-                instances.add(parse(line));
+                instances.add(of(line));
             }
         }
         return instances;
     }
 
-    private static Instance parse(String line) {
+    /** One line of such a file. */
+    public static Instance of(String line) {
         String[] fields = line.strip().split("\t", 2);
         if (fields.length < 2) {
             throw new IllegalArgumentException("tab separated fields expected: " + line);

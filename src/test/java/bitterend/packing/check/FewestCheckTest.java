@@ -16,9 +16,6 @@ import bitterend.packing.proof.FewestProof.Empty;
 import bitterend.packing.proof.FewestProof.Leaf;
 import bitterend.packing.proof.FewestProof.Line;
 import bitterend.packing.proof.FewestProof.Node;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +24,6 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Proofs that so many reels are too few: what is sound is confirmed, what was changed is refused. */
 final class FewestCheckTest {
@@ -36,11 +32,9 @@ final class FewestCheckTest {
     private static long room;
 
     @BeforeAll
-    static void proofOfAHardProblem(@TempDir Path folder) throws IOException {
+    static void proofOfAHardProblem() {
         for (int seed = 0; PIECES.isEmpty(); seed++) {
-            Path file = folder.resolve("hard.tsv");
-            Files.writeString(file, HardProblems.drawn(HardProblems.Kind.GAP, 60, 5000, seed));
-            Instance instance = Instance.read(file).get(0);
+            Instance instance = Instance.of(HardProblems.drawn(HardProblems.Kind.GAP, 60, 5000, seed));
             PatternPlan plan = PatternPacker.pack(instance.problem(), Effort.ofWork(2_000_000_000L));
             Optional<FewestProof> found = plan.denial().filter(denial -> denial.root() instanceof Branch);
             if (found.isPresent()) {

@@ -1,6 +1,9 @@
 package bitterend.packing.patterns.fewest;
 
 import bitterend.bench.HardProblems;
+import bitterend.bench.Instance;
+import bitterend.packing.patterns.Item;
+import bitterend.packing.patterns.ReelKind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -36,14 +39,12 @@ final class Questions {
 
     /** Fifteen pieces that three reels hold in the mean only. */
     static ReelQuestion graph(long seed) {
-        String[] fields =
-                HardProblems.drawn(HardProblems.Kind.GAP, 15, 5000, seed).split("\t");
-        Map<Integer, Integer> counts = new TreeMap<>((a, b) -> b - a);
-        for (String piece : fields[4].split(" ")) {
-            String[] parts = piece.split(":");
-            counts.put(Integer.parseInt(parts[0]), Integer.parseInt(parts[1]));
-        }
-        return of(counts, Integer.parseInt(fields[1]), Integer.parseInt(fields[2]) - 1);
+        Instance instance = Instance.of(HardProblems.drawn(HardProblems.Kind.GAP, 15, 5000, seed));
+        ReelKind reel = instance.problem().reels().get(0);
+        int[] size = reel.lengths().stream().mapToInt(Math::toIntExact).toArray();
+        int[] count = instance.problem().items().stream().mapToInt(Item::demand).toArray();
+        int room = Math.toIntExact(reel.runs().get(0).length());
+        return new ReelQuestion(size, count, room, (int) instance.lower() - 1);
     }
 
     static ReelQuestion with(ReelQuestion question, int reels) {
