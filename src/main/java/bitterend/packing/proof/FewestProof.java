@@ -54,13 +54,4 @@ public record FewestProof(List<Line> lines, long reels, Node root) {
 
     /** The answers above contradict each other. */
     public record Empty() implements Node {}
-
-    /** The leaves, those that are empty among them. */
-    public int leaves() {
-        return leaves(root);
-    }
-
-    private static int leaves(Node node) {
-        return node instanceof Branch branch ? leaves(branch.yes()) + leaves(branch.no()) : 1;
-    }
 }

@@ -4,6 +4,7 @@ import bitterend.bench.HardProblems;
 import bitterend.bench.Instance;
 import bitterend.packing.patterns.Item;
 import bitterend.packing.patterns.ReelKind;
+import bitterend.packing.proof.FewestProof;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -80,6 +81,11 @@ final class Questions {
         }
         boolean fewer = a >> 32 < b >> 32 || (a >> 32 == b >> 32 && (a & 0xFFFFFFFFL) >= (b & 0xFFFFFFFFL));
         return fewer ? a : b;
+    }
+
+    /** The leaves of a proof, those that are empty among them. */
+    static int leaves(FewestProof.Node node) {
+        return node instanceof FewestProof.Branch branch ? leaves(branch.yes()) + leaves(branch.no()) : 1;
     }
 
     static int[] pieces(ReelQuestion question) {

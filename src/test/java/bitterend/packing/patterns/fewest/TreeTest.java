@@ -103,9 +103,9 @@ final class TreeTest {
             assertEquals(enough, !tree.plan().isEmpty(), "seed " + seed);
             if (!enough) {
                 FewestProof proof = DenialWriter.of(question, tree.root);
-                assertEquals(tree.nodes(), 2 * proof.leaves() - 1, "seed " + seed);
+                assertEquals(tree.nodes(), 2 * Questions.leaves(proof.root()) - 1, "seed " + seed);
                 assertEquals(question.reels, proof.reels());
-                branched += proof.leaves() > 1 ? 1 : 0;
+                branched += Questions.leaves(proof.root()) > 1 ? 1 : 0;
             }
         }
         assertTrue(branched > 0, "branched " + branched);
