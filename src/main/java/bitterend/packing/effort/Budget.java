@@ -80,6 +80,11 @@ public final class Budget implements Simplex.Steps {
         return over;
     }
 
+    /** Steps that may still be spent. */
+    public long left() {
+        return Math.max(0, limit - spent);
+    }
+
     /** Steps spent so far. */
     public long spent() {
         return spent;

@@ -13,6 +13,8 @@ public final class RoomTable implements Reach {
     private static final long MOST_CELLS = 16_000_000;
 
     private static final int CELLS_A_STEP = 4;
+    /** A table takes no more than one in so many of the steps that are left: it is made to be searched by. */
+    private static final int PART = 4;
 
     private final long[][] most;
     private final long cap;
@@ -24,7 +26,7 @@ public final class RoomTable implements Reach {
         this.step = step;
     }
 
-    /** A table for a run; empty where that is not cut flat, or is too finely divided. */
+    /** A table for a run; empty where that is not cut flat, is too finely divided, or would take most of the budget. */
     public static Optional<RoomTable> of(ItemsByDensity order, ValuedRun run, Budget budget) {
         if (!run.flat() || order.size == 0) {
             return Optional.empty();
@@ -34,10 +36,11 @@ public final class RoomTable implements Reach {
             step = Exact.gcd(step, load);
         }
         long cells = run.cap / step + 1;
-        if (cells * order.size > MOST_CELLS) {
+        long steps = cells * order.size / CELLS_A_STEP;
+        if (cells * order.size > MOST_CELLS || steps > budget.left() / PART) {
             return Optional.empty();
         }
-        budget.spend(cells * order.size / CELLS_A_STEP);
+        budget.spend(steps);
         long[][] most = new long[order.size + 1][];
         most[order.size] = new long[(int) cells];
         for (int u = order.size - 1; u >= 0; u--) {

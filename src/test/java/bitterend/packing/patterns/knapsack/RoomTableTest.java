@@ -53,4 +53,14 @@ final class RoomTableTest {
         assertTrue(RoomTable.of(order, new ValuedRun(100_000_000, 100_000_000, 0, left -> 0), Budget.endless())
                 .isEmpty());
     }
+
+    @Test
+    void aBudgetThatATableWouldEatUp_isLeftToTheSearch() {
+        ItemsByDensity order = ItemsByDensity.of(new long[] {7, 1}, new long[] {1, 1}, new int[] {1, 1}, 2000);
+        ValuedRun run = new ValuedRun(2000, 2000, 0, left -> 0);
+        Budget little = Budget.endless().part(2000);
+        assertTrue(RoomTable.of(order, run, little).isEmpty());
+        assertEquals(0, little.spent());
+        assertTrue(RoomTable.of(order, run, Budget.endless().part(8000)).isPresent());
+    }
 }
