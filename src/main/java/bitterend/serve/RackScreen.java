@@ -6,6 +6,7 @@ import bitterend.stock.Holding;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import bitterend.work.ShopNow;
+import bitterend.work.rack.ArriveReel;
 import bitterend.work.rack.AskRack;
 import bitterend.work.rack.ReelWorth;
 import io.javalin.config.JavalinConfig;
@@ -35,14 +36,38 @@ final class RackScreen implements Screen {
 
     @Override
     public void serve(JavalinConfig config) {
-        config.routes.get("/rack", request -> loft.whenKept(request, site, now -> rack(request, now)));
+        config.routes.get("/rack", request -> loft.whenKept(request, site, now -> rack(request, now, Said.NOTHING)));
         config.routes.get(ReelForms.RECEIVE, request -> loft.whenKept(request, site, now -> coming(request, now)));
         config.routes.post(
                 ReelForms.RECEIVE,
                 request -> loft.whenKnown(request, site, people, (now, who) -> receive(request, now, who)));
+        config.routes.post(
+                OnTheWayRows.ARRIVE,
+                request -> loft.whenKnown(request, site, people, (now, who) -> arrive(request, now, who)));
     }
 
-    private void rack(Context request, ShopNow now) {
+    /**
+     * What is said of a form for a reel on the way that was sent.
+     *
+     * @param form the form
+     * @param booking the id that it is booked under
+     * @param refused why it was not booked
+     */
+    private record Said(Form form, String booking, String refused) {
+        static final Said NOTHING = new Said(Form.blank(), "", "");
+
+        OnTheWayRow on(OnTheWayRow row) {
+            boolean meant = row.comes() && row.id().equals(form.text("about"));
+            return meant ? row.with(row.form().of(form, refused).under(booking)) : row;
+        }
+
+        /** What has no form any more to be said at: the reel is not on the way. */
+        String besides(List<OnTheWayRow> rows) {
+            return rows.stream().anyMatch(row -> row.comes() && row.id().equals(form.text("about"))) ? "" : refused;
+        }
+    }
+
+    private void rack(Context request, ShopNow now, Said said) {
         Figures figures = loft.figures(now);
         StockPage page = new StockPage(figures, ZoneId.systemDefault());
         boolean open = office.isOpen(request);
@@ -52,7 +77,13 @@ final class RackScreen implements Screen {
                         .map(holding ->
                                 row(holding, page, figures, open ? figures.money(worth.of(holding.reel())) : ""))
                         .toList();
-        site.show(request, "Rack", "serve/rack.jte", Map.of("reels", rows, "money", open));
+        List<OnTheWayRow> between = new OnTheWayRows(figures, new AskRack(loft.access()).lofts())
+                .of(ArriveReel.onTheWay(loft.access())).stream().map(said::on).toList();
+        site.show(
+                request,
+                "Rack",
+                "serve/rack.jte",
+                Map.of("reels", rows, "money", open, "between", between, "told", said.besides(between)));
     }
 
     private static RackRow row(Holding holding, StockPage page, Figures figures, String worth) {
@@ -84,21 +115,7 @@ final class RackScreen implements Screen {
         ReelDeeds.Done done = new ReelDeeds(now, form, act -> Sent.by(act, who, booking, request)).received();
         Booking became = done.booking().orElse(null);
         if (became instanceof Booking.Booked booked) {
-            site.show(
-                    request,
-                    "Booked",
-                    "serve/booked.jte",
-                    Map.of(
-                            "reel",
-                            form.text("reel"),
-                            "path",
-                            PATH + Sent.path(form.text("reel")),
-                            "label",
-                            PrintScreen.LABEL + Sent.path(form.text("reel")),
-                            "event",
-                            booked.event().number(),
-                            "told",
-                            done.told()));
+            cameIn(request, booked, form.text("reel"), done.told());
         } else {
             request.status(ReelScreen.NOT_BOOKED);
             show(
@@ -107,5 +124,41 @@ final class RackScreen implements Screen {
                             .received()
                             .of(form, became instanceof Booking.Refused refused ? Wrong.sentence(refused) : ""));
         }
+    }
+
+    private void arrive(Context request, ShopNow now, String who) {
+        String booking = Sent.id(request);
+        Form form = Form.of(request);
+        ReelDeeds.Done done =
+                new ReelDeeds(now, form, act -> Sent.by(act, who, booking, request)).arrived(form.text("about"));
+        Booking became = done.booking().orElse(null);
+        if (became instanceof Booking.Booked booked) {
+            String here = form.text("reel");
+            cameIn(request, booked, here.isEmpty() ? form.text("about") : here, done.told());
+        } else {
+            request.status(ReelScreen.NOT_BOOKED);
+            rack(
+                    request,
+                    now,
+                    new Said(form, booking, became instanceof Booking.Refused refused ? Wrong.sentence(refused) : ""));
+        }
+    }
+
+    private void cameIn(Context request, Booking.Booked booked, String reel, List<String> told) {
+        site.show(
+                request,
+                "Booked",
+                "serve/booked.jte",
+                Map.of(
+                        "reel",
+                        reel,
+                        "path",
+                        PATH + Sent.path(reel),
+                        "label",
+                        PrintScreen.LABEL + Sent.path(reel),
+                        "event",
+                        booked.event().number(),
+                        "told",
+                        told));
     }
 }

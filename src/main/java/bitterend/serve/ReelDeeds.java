@@ -15,6 +15,7 @@ import bitterend.stock.Paid;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import bitterend.work.ShopNow;
+import bitterend.work.rack.ArriveReel;
 import bitterend.work.rack.AskRack;
 import bitterend.work.rack.CorrectReel;
 import bitterend.work.rack.HoldRope;
@@ -231,6 +232,12 @@ final class ReelDeeds {
                 ? received.booked()
                 : ((ReceiveReel.Result.NotReceived) result).why();
         return Done.of(booking).telling(result.warnings());
+    }
+
+    /** Books in, under its number here, a reel that another loft sent. */
+    Done arrived(String sent) {
+        String here = form.or("reel", StockText::reel, sent);
+        return form.sound() ? Done.of(new ArriveReel(desk, now.shop()).book(sent, here)) : Done.NOTHING;
     }
 
     /** @param length of the reel as it came, for a price by length */

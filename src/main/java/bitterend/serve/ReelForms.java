@@ -46,8 +46,12 @@ final class ReelForms {
         this.booking = booking;
     }
 
-    /** All that may be done with a reel that is there. */
-    List<FormView> of(Reel reel) {
+    /**
+     * All that may be done with a reel that is there.
+     *
+     * @param lofts the other lofts of the server
+     */
+    List<FormView> of(Reel reel, List<String> lofts) {
         List<FormView> forms = new ArrayList<>();
         forms.add(counted(reel));
         forms.add(
@@ -69,7 +73,7 @@ final class ReelForms {
                 typed("to", "Number of the new reel", ""),
                 WHY));
         forms.add(form(reel, "rewind", "Wound over: its inner end is outside now", "Book it wound over", WHY));
-        forms.add(left(reel));
+        forms.add(left(reel, lofts));
         return forms;
     }
 
@@ -161,7 +165,7 @@ final class ReelForms {
         return figures.length(held.length()) + " for " + held.whom() + " until " + held.until();
     }
 
-    private FormView left(Reel reel) {
+    private FormView left(Reel reel, List<String> lofts) {
         return form(
                 reel,
                 "leave",
@@ -176,7 +180,7 @@ final class ReelForms {
                                 new Choice("sell", "sold as it is"),
                                 new Choice("condemn", "condemned"),
                                 new Choice("send", "sent to another loft"))),
-                typed("loft", "Which loft, where it is sent", ""),
+                typed("loft", "Which loft, where it is sent", "").offering(plain(lofts.stream())),
                 ticked("sure", "sold although it is past its last day"),
                 WHY);
     }

@@ -105,7 +105,7 @@ final class ReelScreen implements Screen {
     private List<FormView> forms(
             ShopNow now, Holding holding, List<Movement> movements, List<Paid.Corrected> corrected, Said said) {
         ReelForms forms = new ReelForms(now.shop(), loft.figures(now), Keys.random());
-        Stream<FormView> work = holding.gone() ? Stream.of() : forms.of(holding.reel()).stream();
+        Stream<FormView> work = holding.gone() ? Stream.of() : forms.of(holding.reel(), rack().lofts()).stream();
         return Stream.concat(work, Stream.of(forms.undo(holding.id(), movements, corrected)))
                 .map(form -> form.what().equals(said.form().text("what"))
                         ? form.of(said.form(), said.refused()).under(said.id())

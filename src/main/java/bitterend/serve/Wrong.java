@@ -32,6 +32,9 @@ final class Wrong {
                         "draw it up anew with quote revise, or say who accepts it: quote revise with --accept NAME"),
                 "revise it, or say there who accepts it");
         TYPED.put(Pattern.compile("; see bitterend stock [^;.]*"), "");
+        TYPED.put(Pattern.compile("; what is: bitterend stock arrive SHOP"), "");
+        TYPED.put(
+                Pattern.compile("receive one of them under stock receive"), "book one of them as a reel that came in");
     }
 
     private Wrong() {}

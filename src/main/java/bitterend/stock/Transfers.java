@@ -118,8 +118,11 @@ public final class Transfers {
     public static List<OnTheWay> onTheWay(Ledger ledger) {
         return ledger.read(stock -> {
             Neighbours lofts = ledger.neighbours();
-            List<OnTheWay> all = new ArrayList<>(incoming(stock, lofts));
             List<String> names = lofts.names();
+            if (names.isEmpty()) {
+                return List.of();
+            }
+            List<OnTheWay> all = new ArrayList<>(incoming(stock, lofts));
             Function<String, Set<String>> came = each(lofts, Event.Kind.RECEIVED, event -> event.fact(LINK));
             for (Event sent : stock.standing(Event.Kind.SENT)) {
                 String loft = sent.fact(TO);

@@ -59,6 +59,14 @@ final class RackScreenTest {
         assertTrue(rack.text().matches(".*E8 LAID-14 12 33.5 m hook 2 .*EUR.*"), rack.text());
     }
 
+    @Test
+    void rackOfALoftByItself_saysNothingOfTheWay() {
+        assertFalse(loft.ada().get("/rack").text().contains("On the way"));
+        Seen none = loft.ada().post("/rack/arrive", Map.of("about", "E99", "what", "arrive", "reel", "E99"));
+        assertEquals(422, none.status());
+        assertTrue(none.text().contains("no reel E99 is on the way to this loft. Nothing was booked."), none.text());
+    }
+
     /** On a phone its rows are no table any more: what is lot and what is place is then said beside it. */
     @Test
     void rackOnAPhone_saysWhatIsWhatWithoutItsHeadings() {

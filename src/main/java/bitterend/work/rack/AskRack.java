@@ -29,6 +29,11 @@ public final class AskRack {
                 .toList();
     }
 
+    /** The other lofts on the server of the ledger, sorted; none where it is a file. */
+    public List<String> lofts() {
+        return at.reading(ledger -> ledger.read(stock -> ledger.neighbours().names()));
+    }
+
     /** What is found of a reel, a piece or a lot. */
     public sealed interface Found {
         /** Every movement of a reel, oldest first. */
