@@ -15,13 +15,16 @@ import bitterend.front.TradePages;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.strategy.EffortLevel;
+import bitterend.stock.LedgerPlace;
 import bitterend.stock.Paid;
+import bitterend.store.ServedLedgerPlace;
 import bitterend.store.SqliteLedgerPlace;
 import bitterend.work.BeginShop;
 import bitterend.work.Booking;
 import bitterend.work.NamedPlan;
 import bitterend.work.Plans;
 import bitterend.work.ShopAccess;
+import bitterend.work.ShopLedgerPlace;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import bitterend.work.WhichPlan;
@@ -34,8 +37,10 @@ import bitterend.work.plans.PlanSearch;
 import bitterend.work.plans.PostPlan;
 import bitterend.work.plans.PrintSheets;
 import bitterend.work.plans.WhichSheets;
+import bitterend.work.rack.ArriveReel;
 import bitterend.work.rack.BeginLedger;
 import bitterend.work.rack.CorrectReel;
+import bitterend.work.rack.LookAfterLedger;
 import bitterend.work.rack.RackDesk;
 import bitterend.work.trade.AdviseReels;
 import bitterend.work.trade.PriceRequest;
@@ -55,7 +60,9 @@ public final class PlainFront {
 
     PlainFront(Path shop, LocalDate day, String who) {
         Clock clock = Clock.systemUTC();
-        at = new ShopAccess(shop, new SqliteLedgerPlace(shop, clock), clock);
+        LedgerPlace place = new ShopLedgerPlace(
+                shop, new SqliteLedgerPlace(shop, clock), loft -> new ServedLedgerPlace(loft, shop, clock));
+        at = new ShopAccess(shop, place, clock);
         this.day = day;
         this.who = who;
     }
@@ -141,6 +148,16 @@ public final class PlainFront {
                         new CorrectReel.Correction(
                                 said, null, new CorrectReel.Papers(null, null, null, null), null, Paid.NOT_SAID))
                 .booking();
+    }
+
+    /** Carries the ledger to the server that the shop names, or from there into a file. */
+    void carry(LedgerPlace.Where where) {
+        new LookAfterLedger(at).carry(where);
+    }
+
+    /** Books in a reel that another loft of the server sent. */
+    Booking arrive(String reel, String newId) {
+        return new ArriveReel(new RackDesk(at, act -> act.by(who), ""), now().shop()).book(reel, newId);
     }
 
     String orders() {

@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.stock.Event;
 import bitterend.stock.Ledger;
+import bitterend.stock.LedgerPlace;
 import bitterend.stock.Movement;
+import bitterend.store.LoftServer;
 import bitterend.store.SqliteLedger;
 import bitterend.work.BeginShop;
 import bitterend.work.Booking;
@@ -151,6 +153,47 @@ final class TwoFrontsTest {
         assertAlike();
     }
 
+    /** Carried to a server, booked in there what another loft sent, and carried back. */
+    @Test
+    void ledgerOnAServer_isTheSameThroughEitherFront() throws IOException {
+        command("stock", "open", "SHOP", "--who", WHO);
+        front.open();
+        String typedLoft = LoftServer.shared().name(typed);
+        String calledLoft = LoftServer.shared().name(called);
+        command("stock", "move-ledger", "SHOP");
+        front.carry(LedgerPlace.Where.SERVER);
+        assertAlike();
+        assertFalse(Files.exists(called.resolve(SqliteLedger.NAME)));
+
+        neighbour(typed, typedLoft);
+        neighbour(called, calledLoft);
+        command("stock", "arrive", "SHOP", "E9", "--as", "N9", "--who", WHO);
+        assertInstanceOf(Booking.Booked.class, front.arrive("E9", "N9"));
+        assertAlike();
+        Run again = Run.of("stock", "arrive", typed.toString(), "E9", "--as", "N8");
+        Booking.Refused refused = (Booking.Refused) front.arrive("E9", "N8");
+        assertEquals(3, again.code());
+        assertTrue(refused.why().startsWith("no reel E9 is on the way to this loft"), refused.why());
+        assertTrue(again.err().contains("no reel E9 is on the way to this loft"), again.err());
+        assertAlike();
+
+        command("stock", "move-ledger", "SHOP", "--to-file");
+        front.carry(LedgerPlace.Where.FILE);
+        for (Path shop : List.of(typed, called)) {
+            LoftServer.forget(shop);
+        }
+        assertAlike();
+        assertTrue(Files.exists(called.resolve(SqliteLedger.NAME)));
+    }
+
+    /** Another loft of the server, that sends a reel to that of a shop. */
+    private static void neighbour(Path shop, String loft) throws IOException {
+        Path other = DemoShop.copy("eider-shed", Files.createDirectory(shop.resolveSibling("neighbour")));
+        LoftServer.shared().name(other);
+        assertEquals(0, Run.of("stock", "open", other.toString()).code());
+        assertEquals(0, Run.of("stock", "send", other.toString(), "E9", loft).code());
+    }
+
     @Test
     void postedThroughBothAtOnce_isBookedOnce() {
         command("stock", "open", "SHOP", "--who", WHO);
@@ -212,7 +255,7 @@ final class TwoFrontsTest {
         try (Stream<Path> all = Files.walk(shop)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
                 String name = shop.relativize(file).toString().replace('\\', '/');
-                if (!name.equals(SqliteLedger.NAME) && !name.equals("sheet.html")) {
+                if (!isLedger(name) && !name.equals("sheet.html")) {
                     files.put(name, withoutMarks(Files.readString(file)));
                 }
             }
@@ -222,13 +265,16 @@ final class TwoFrontsTest {
         return files;
     }
 
-    /** Every event with its movements, but for the moment. */
+    /** The ledger as a file, and as one that is kept since it was carried to a server. */
+    private static boolean isLedger(String name) {
+        return name.equals(SqliteLedger.NAME) || name.startsWith(SqliteLedger.NAME + "-moved-");
+    }
+
+    /** Every event with its movements, but for the moment, wherever the ledger is. */
     private static List<String> ledger(Path shop) {
-        try (Ledger ledger = SqliteLedger.openToRead(shop)) {
-            return ledger.read(Ledger.Stock::events).stream()
-                    .map(TwoFrontsTest::told)
-                    .toList();
-        }
+        return ShopArgument.access(shop).reading(ledger -> ledger.read(Ledger.Stock::events)).stream()
+                .map(TwoFrontsTest::told)
+                .toList();
     }
 
     private static String told(Event event) {
@@ -239,8 +285,8 @@ final class TwoFrontsTest {
         return withoutMarks(act.kind() + " " + act.who() + " " + act.note() + " " + act.facts() + " " + movements);
     }
 
-    /** Two ledgers have two names and two chains, and a file with such a name has another digest. */
+    /** Two ledgers have two names, two chains and two lofts, and a file with such a name has another digest. */
     private static String withoutMarks(String text) {
-        return text.replaceAll("\\b[0-9a-f]{12,64}\\b", "...");
+        return text.replaceAll("\\b[0-9a-f]{12,64}\\b", "...").replaceAll("\\bloft-[0-9]+\\b", "loft-...");
     }
 }
