@@ -128,7 +128,8 @@ final class DemoFittingsTest {
         assertTrue(
                 inside.contains("without a price of its own: fitting, pin to bore 82 mm, for 12.7 mm rope."), inside);
         assertTrue(
-                inside.contains("wire rope clip for the dead end of a wedge socket, for 12.7 mm rope 1 2.30"), inside);
+                inside.contains("wire rope clip for the dead end of a wedge socket, for 12.7 mm 1 2.30 rope"),
+                () -> "a long name goes on in the next row of the page: " + inside);
     }
 
     /** Of an order in the book every part has a price of the shop's list; 31.00 + 2.30 and 46.00 + 2 x 0.60 by hand. */
