@@ -22,8 +22,8 @@ final class QuoteParts {
 
     /** Those that have a price as a table, the others by name. */
     void write(Writing page, QuoteLine line) {
-        TableRows table =
-                new TableRows(Column.words("hardware"), Column.figure("how many"), Column.figure("each\n" + currency()));
+        TableRows table = new TableRows(
+                Column.words("hardware"), Column.figure("how many"), Column.figure("each\n" + currency()));
         List<Picked> parts = line.parts();
         for (Picked part : parts) {
             Optional<Money> each = prices.each(part);
