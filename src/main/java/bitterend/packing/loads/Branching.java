@@ -37,8 +37,7 @@ final class Branching {
                 () -> {
                     spread();
                     lots();
-                },
-                this::copies);
+                });
         for (double least : new double[] {PART, SMALL}) {
             part = least;
             for (Runnable rule : rules) {
@@ -48,6 +47,7 @@ final class Branching {
                 }
             }
         }
+        copies();
         return best;
     }
 
