@@ -9,6 +9,9 @@ import java.util.Optional;
  */
 final class Branching {
     private static final double PART = 0.03;
+    /** The same of a run that is used or not: what is left of it may be all that is open. */
+    private static final double PART_OF_RUN = 0.003;
+
     private static final double SMALL = 1e-5;
 
     private final LoadModel model;
@@ -83,9 +86,10 @@ final class Branching {
                 touched[runs[j].index] += share.pattern().loads[j] > 0 ? share.value() : 0;
             }
         }
+        double least = Math.min(part, PART_OF_RUN);
         for (RunOfCells run : model.runs) {
             double free = 1 - touched[run.index];
-            if (free > part && free < 1 - part && domain.least[run.index] == 0) {
+            if (free > least && free < 1 - least && domain.least[run.index] == 0) {
                 offer(new Decision.LoadAtMost(run.index, 0), free * (1 - free) * run.room);
             }
         }
