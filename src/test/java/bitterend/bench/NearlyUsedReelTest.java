@@ -24,8 +24,7 @@ final class NearlyUsedReelTest {
         PackingProblem day = RealDay.of(102, DayKind.usual(60).madePlain());
         BestPlans plans = new BestPlans(day);
         plans.offer(Dividing.improve(new Workbench(day), new GreedyPacker(day).best(), work(20_000, 15)));
-        LoadPacker.Answer answer =
-                LoadPacker.of(day, plans, 102).orElseThrow().run(work(5_000_000, 102));
+        LoadPacker.Answer answer = LoadPacker.of(day, plans, 102).orElseThrow().run(work(5_000_000, 102));
         assertTrue(
                 answer.bound() > plans.best().cost() - COIN,
                 "bound " + answer.bound() + ", plan " + plans.best().cost() + ", nodes " + answer.nodes());

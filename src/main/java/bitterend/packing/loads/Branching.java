@@ -33,14 +33,10 @@ final class Branching {
 
     /** The best statement of the first rule that has any; empty when the solution is a plan. */
     Optional<Decision> choose() {
-        List<Runnable> rules = List.of(
-                this::undone,
-                this::used,
-                this::holders,
-                () -> {
-                    spread();
-                    lots();
-                });
+        List<Runnable> rules = List.of(this::undone, this::used, this::holders, () -> {
+            spread();
+            lots();
+        });
         for (double least : new double[] {PART, SMALL}) {
             part = least;
             for (Runnable rule : rules) {
