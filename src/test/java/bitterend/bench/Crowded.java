@@ -25,6 +25,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "crowded")
 final class Crowded implements Callable<Integer> {
     private static final List<Integer> SHARES = List.of(60, 80, 95);
+    /** Said of a day whose bound speaks of other work, in per cent. */
+    private static final double EVERYTHING = 100;
 
     @Option(names = "--seed")
     private long seed;
@@ -53,7 +55,7 @@ final class Crowded implements Callable<Integer> {
         Benchmarks.positive(spec, "--days", days);
         Benchmarks.positive(spec, "--time", seconds);
         sizes.forEach(size -> Benchmarks.positive(spec, "PIECES", size));
-        out().println("pieces\track_%\tdays\tbehind\tours\tbest_pass\tleast\tbounded\tcpu_s");
+        out().println("pieces\track_%\tdays\tbehind\tours\tbest_pass\tleast\tbounded\tgap_%\tcpu_s");
         int behind = 0;
         for (int size : sizes) {
             for (int share : SHARES) {
@@ -68,26 +70,29 @@ final class Crowded implements Callable<Integer> {
         int least = 0;
         int bounded = 0;
         double processorSeconds = 0;
+        List<Double> gaps = new ArrayList<>();
         Undone ours = Undone.NONE;
         Undone passes = Undone.NONE;
         for (long day = seed; day < seed + days; day++) {
             PackingProblem problem =
                     shortened(RealDay.of(day, DayKind.usual(pieces).withSets(sets)), share);
             PlanPrice price = new PlanPrice(problem);
-            Stopwatch.Lap<Packer.Result> lap = new Stopwatch(seconds, processor)
-                    .lap(day, progress -> {}, effort -> Way.BOTH.pack(problem, effort));
-            Undone left = price.undone(lap.result().packing());
+            DayTrial trial = new DayTrial(problem);
+            Packer.Result result = trial.run(Way.BOTH, day, new Stopwatch(seconds, processor), progress -> {});
+            DayTrial.Judged judged = DaysTable.on(trial.judged(), Way.BOTH);
+            Undone left = price.undone(result.packing());
             Undone best = bestPass(problem, price);
-            behind += best.isLessThan(left) ? 1 : 0;
-            least += isProvenLeast(lap.result().bounds()) ? 1 : 0;
-            bounded += lap.result().bounds().stream().map(Bound::best).allMatch(Cost.ZERO::equals) ? 0 : 1;
-            processorSeconds += lap.processor();
+            behind += best.isLessThan(left) || judged.refused() ? 1 : 0;
+            least += isProvenLeast(result.bounds()) ? 1 : 0;
+            bounded += result.bounds().stream().map(Bound::best).allMatch(Cost.ZERO::equals) ? 0 : 1;
+            gaps.add(judged.compared() ? judged.gap() : EVERYTHING);
+            processorSeconds += judged.processor();
             ours = ours.plus(left);
             passes = passes.plus(best);
         }
         out().printf(
                         Locale.ROOT,
-                        "%d\t%d\t%d\t%d\t%s\t%s\t%d\t%d\t%.1f%n",
+                        "%d\t%d\t%d\t%d\t%s\t%s\t%d\t%d\t%.3f\t%.1f%n",
                         pieces,
                         share,
                         days,
@@ -96,6 +101,7 @@ final class Crowded implements Callable<Integer> {
                         passes,
                         least,
                         bounded,
+                        new Percentiles(gaps).median(),
                         processorSeconds / days);
         return behind;
     }

@@ -71,8 +71,10 @@ final class DayTrial {
     }
 
     /** Packs in one way. */
-    void run(Way way, long seed, Stopwatch stopwatch, Consumer<Effort.Progress> progress) {
-        laps.put(way, stopwatch.lap(seed, progress, effort -> way.pack(problem, effort)));
+    Packer.Result run(Way way, long seed, Stopwatch stopwatch, Consumer<Effort.Progress> progress) {
+        Stopwatch.Lap<Packer.Result> lap = stopwatch.lap(seed, progress, effort -> way.pack(problem, effort));
+        laps.put(way, lap);
+        return lap.result();
     }
 
     /** What the checker has against a result once it is put in order. */
