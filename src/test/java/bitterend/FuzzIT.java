@@ -21,11 +21,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * A fuzzer that is led by coverage (Jazzer) tries whatever it comes upon on every reader, the command line and the page: nothing is
  * a fault of the program, and nothing goes on without end. {@code -Dfuzz.seconds=3600} tries each for an hour, {@code -Dfuzz.seed=7}
- * begins otherwise. What it finds goes into {@code src/test/resources/fuzz}, where {@link FoundByFuzzTest} tries it ever after.
+ * begins otherwise; of ten minutes and more each goes on from what such an hour came upon ({@link KeptCorpus}). What it finds goes into {@code src/test/resources/fuzz}, where {@link FoundByFuzzTest} tries it ever after.
  */
 final class FuzzIT {
     private static final int SECONDS = Integer.getInteger("fuzz.seconds", 10);
-    private static final int BEGIN_SECONDS = 180;
+    /** From so many seconds on it goes on from what an earlier hour came upon, which takes minutes to be read. */
+    private static final int WITH_KEPT = 600;
+
+    private static final int BEGIN_SECONDS = SECONDS >= WITH_KEPT ? 900 : 180;
     private static final int ONE_SECONDS = 60;
     private static final int LONGEST = 20_000;
     private static final Path WORDS = FoundByFuzzTest.FOUND.resolve("words.dict");
@@ -76,6 +79,9 @@ final class FuzzIT {
             Files.write(begin.resolve("seed-" + count++), seed);
         }
         Path grown = Files.createDirectory(folder.resolve("grown"));
+        if (SECONDS >= WITH_KEPT) {
+            KeptCorpus.of(target).unpack(grown);
+        }
         Path log = folder.resolve("log");
         // What a command line writes beside itself goes into the folder of the test.
         Path here = Files.createDirectory(folder.resolve("here"));
