@@ -33,7 +33,13 @@ final class ReelSinceTest {
     private Movement add(Kind kind, Reel after, boolean gone, Movement.Origin origin, long by) {
         long number = history.size() + 1L;
         Movement movement = new Movement(
-                number, number, AT, "Nan", new Movement.Entry(kind, after, gone, "why", origin), number, new Length(by));
+                number,
+                number,
+                AT,
+                "Nan",
+                new Movement.Entry(kind, after, gone, "why", origin),
+                number,
+                new Length(by));
         history.add(movement);
         return movement;
     }
@@ -97,7 +103,8 @@ final class ReelSinceTest {
 
     @Test
     void flawAndRopeSpokenFor_changeIt() {
-        assertTrue(changes(Kind.FLAW_FOUND, reel("R1", 50_000).flaw(9_000, 9_500).reel()), "a flaw");
+        assertTrue(
+                changes(Kind.FLAW_FOUND, reel("R1", 50_000).flaw(9_000, 9_500).reel()), "a flaw");
         by(Kind.CORRECTED, PLAIN.reel());
         Reel held = reel("R1", 50_000).held(10, "G-1", UNTIL).reel();
         assertTrue(changes(Kind.RESERVED, held), "held for an order");
@@ -108,7 +115,8 @@ final class ReelSinceTest {
     @Test
     void changes_areThoseOfOthersThatTouchTheRope() {
         by(Kind.MOVED, PLAIN.reel());
-        Movement flaw = by(Kind.FLAW_FOUND, reel("R1", 50_000).flaw(9_000, 9_500).reel());
+        Movement flaw =
+                by(Kind.FLAW_FOUND, reel("R1", 50_000).flaw(9_000, 9_500).reel());
         add(Kind.CUT, PLAIN.reel(), false, Movement.Origin.ofCut("7-aa", "A1/1.1"), -4_000);
         assertEquals(List.of(flaw), since(1).changes());
         assertEquals(List.of(history.get(1), flaw), since(1).others());
@@ -121,12 +129,8 @@ final class ReelSinceTest {
     void takenBackSince_isNothing_andTakenBackOfBefore_isSomething() {
         by(Kind.MOVED, PLAIN.reel());
         Movement booked = add(Kind.CUT, PLAIN.reel(), false, Movement.Origin.NONE, -4_000);
-        Movement undone = add(
-                Kind.UNDONE,
-                PLAIN.reel(),
-                false,
-                new Movement.Origin("", "", "", "", "", booked.number()),
-                4_000);
+        Movement undone =
+                add(Kind.UNDONE, PLAIN.reel(), false, new Movement.Origin("", "", "", "", "", booked.number()), 4_000);
         assertEquals(List.of(history.get(1)), since(1).others());
         assertEquals(List.of(undone), since(3).others(), "the plan had seen the cut");
     }
@@ -148,9 +152,11 @@ final class ReelSinceTest {
     void told_namesTheChangeOfLengthWhereThereIsOne() {
         Movement moved = by(Kind.MOVED, PLAIN.reel());
         assertEquals(
-                "reel R1: moved on 2026-03-02 08:15 by Nan (event 2): why", ReelSince.told(moved).toString());
+                "reel R1: moved on 2026-03-02 08:15 by Nan (event 2): why",
+                ReelSince.told(moved).toString());
         Movement shorter = add(Kind.COUNTED, PLAIN.reel(), false, Movement.Origin.NONE, -40);
-        assertTrue(ReelSince.told(shorter).toString().contains(", which changed its length by -40 mm: why"), ""
-                + ReelSince.told(shorter));
+        assertTrue(
+                ReelSince.told(shorter).toString().contains(", which changed its length by -40 mm: why"),
+                "" + ReelSince.told(shorter));
     }
 }
