@@ -26,6 +26,7 @@ final class Facts {
     private final Map<String, String> pins = new HashMap<>();
     private final Map<String, Integer> sheetsOut = new HashMap<>();
     private final Map<String, Integer> steps = new HashMap<>();
+    private final Map<String, SoundRope> sound = new HashMap<>();
     private final Map<String, List<SoundRope.Stretch>> runs = new HashMap<>();
     private final HeldBack held;
 
@@ -60,7 +61,7 @@ final class Facts {
 
     /** Where pieces may lie on a reel. */
     SoundRope sound(Reel reel) {
-        return new SoundRope(reel, held(reel));
+        return sound.computeIfAbsent(reel.id(), id -> new SoundRope(reel, held(reel)));
     }
 
     /** What of a reel is held for others. */
