@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * A fuzzer that is led by coverage (Jazzer) tries whatever it comes upon on every reader, the command line and the page: nothing is
  * a fault of the program, and nothing goes on without end. {@code -Dfuzz.seconds=3600} tries each for an hour, {@code -Dfuzz.seed=7}
- * begins otherwise; of ten minutes and more each goes on from what such an hour came upon ({@link KeptCorpus}). What it finds goes into {@code src/test/resources/fuzz}, where {@link FoundByFuzzTest} tries it ever after.
+ * begins otherwise; of ten minutes and more each goes on from what such an hour came upon ({@link KeptCorpus}). What it finds goes
+ * into {@code src/test/resources/fuzz}, where {@link FoundByFuzzTest} tries it ever after.
  */
 final class FuzzIT {
     private static final int SECONDS = Integer.getInteger("fuzz.seconds", 10);

@@ -13,7 +13,12 @@ public final class Moments {
 
     /** {@code 2026-03-02 14:05}. */
     public static String text(Instant moment) {
-        return MOMENT.format(moment.atZone(ZoneId.systemDefault()));
+        return text(moment, ZoneId.systemDefault());
+    }
+
+    /** The same by the clock of a zone. */
+    public static String text(Instant moment, ZoneId zone) {
+        return MOMENT.format(moment.atZone(zone));
     }
 
     /** The day on which it was. */

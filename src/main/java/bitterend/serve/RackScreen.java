@@ -57,13 +57,16 @@ final class RackScreen implements Screen {
         static final Said NOTHING = new Said(Form.blank(), "", "");
 
         OnTheWayRow on(OnTheWayRow row) {
-            boolean meant = row.comes() && row.id().equals(form.text("about"));
-            return meant ? row.with(row.form().of(form, refused).under(booking)) : row;
+            return isMeant(row) ? row.with(row.form().of(form, refused).under(booking)) : row;
         }
 
         /** What has no form any more to be said at: the reel is not on the way. */
         String besides(List<OnTheWayRow> rows) {
-            return rows.stream().anyMatch(row -> row.comes() && row.id().equals(form.text("about"))) ? "" : refused;
+            return rows.stream().anyMatch(this::isMeant) ? "" : refused;
+        }
+
+        private boolean isMeant(OnTheWayRow row) {
+            return row.comes() && row.id().equals(form.text("about"));
         }
     }
 

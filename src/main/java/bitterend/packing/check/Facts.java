@@ -27,7 +27,6 @@ final class Facts {
     private final Map<String, Integer> sheetsOut = new HashMap<>();
     private final Map<String, Integer> steps = new HashMap<>();
     private final Map<String, SoundRope> sound = new HashMap<>();
-    private final Map<String, List<SoundRope.Stretch>> runs = new HashMap<>();
     private final HeldBack held;
 
     Facts(PackingProblem problem) {
@@ -56,7 +55,7 @@ final class Facts {
     }
 
     List<SoundRope.Stretch> runs(Reel reel) {
-        return runs.computeIfAbsent(reel.id(), id -> sound(reel).runs());
+        return sound(reel).runs();
     }
 
     /** Where pieces may lie on a reel. */

@@ -19,6 +19,7 @@ final class SoundRope {
     private final Length begin;
     private final Length end;
     private final NavigableMap<Length, Length> flaws;
+    private final List<Stretch> runs;
 
     /** @param held how much at the inner end is held for others */
     SoundRope(Reel reel, Length held) {
@@ -29,6 +30,7 @@ final class SoundRope {
                 .minus(reel.contents().innerWraps())
                 .minus(held);
         flaws = reaches();
+        runs = divided();
     }
 
     /** A stretch of rope, from the working end of the reel, lead trim included. */
@@ -40,15 +42,19 @@ final class SoundRope {
 
     /** The runs in the order in which they come off. */
     List<Stretch> runs() {
-        List<Stretch> runs = new ArrayList<>();
+        return runs;
+    }
+
+    private List<Stretch> divided() {
+        List<Stretch> stretches = new ArrayList<>();
         Length from = null;
         for (Length point : new TreeSet<>(points())) {
             if (from != null && isClear(from, point)) {
-                joinOrAdd(runs, new Stretch(from, point));
+                joinOrAdd(stretches, new Stretch(from, point));
             }
             from = point;
         }
-        return runs;
+        return List.copyOf(stretches);
     }
 
     /** How far the widened flaws reach that begin before each place where one begins, that one included. */
@@ -74,14 +80,14 @@ final class SoundRope {
         return points;
     }
 
-    private void joinOrAdd(List<Stretch> runs, Stretch next) {
-        int last = runs.size() - 1;
+    private void joinOrAdd(List<Stretch> stretches, Stretch next) {
+        int last = stretches.size() - 1;
         if (last >= 0
-                && runs.get(last).to().equals(next.from())
-                && isClear(runs.get(last).from(), next.to())) {
-            runs.set(last, new Stretch(runs.get(last).from(), next.to()));
+                && stretches.get(last).to().equals(next.from())
+                && isClear(stretches.get(last).from(), next.to())) {
+            stretches.set(last, new Stretch(stretches.get(last).from(), next.to()));
         } else {
-            runs.add(next);
+            stretches.add(next);
         }
     }
 

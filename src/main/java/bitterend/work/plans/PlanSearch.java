@@ -77,10 +77,7 @@ public record PlanSearch(Packer packer, EffortLevel level, Duration time, long s
         return level.name().toLowerCase(Locale.ROOT);
     }
 
-    /**
-     * The effort for a problem, on all cores. What reading the shop took is taken off twice, since checking and writing the plan
-     * take about as long again, up to half of the time.
-     */
+    /** The effort for a problem, on all cores. */
     Effort effort(PackingProblem problem, Watcher watcher) {
         return effort(problem, watcher, left());
     }
@@ -90,6 +87,10 @@ public record PlanSearch(Packer packer, EffortLevel level, Duration time, long s
         return new Effort(limit, level.work(problem), seed, cores, watcher.stop(), watcher.progress());
     }
 
+    /**
+     * What of the time is left to pack in. What reading the shop took is taken off twice, since checking and writing the plan take
+     * about as long again, up to half of the time.
+     */
     private Duration left() {
         Duration half = time.dividedBy(2);
         Duration left = time.minusNanos(2 * (System.nanoTime() - begun));
