@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -27,10 +26,14 @@ final class HostileIT {
     /** On a machine that is busy with something else; an answer that never comes fails then, too. */
     private static final double SLOWEST_MILLIS = 90_000;
 
-    /** Fills all that can be typed into, seen or not, and sends the form as a person would. */
+    /**
+     * Fills all that can be typed into, seen or not, and sends the form as a person would. It is found and sent in one go: a page
+     * that is read again meanwhile has other forms, and one that is off the page sends nothing.
+     */
     private static final String SENT =
             """
-            (form, text) => {
+            ([forms, which, text]) => {
+                const form = document.querySelectorAll(forms)[which];
                 form.noValidate = true;
                 for (const field of form.querySelectorAll('input:not([type=hidden]):not([type=checkbox]), textarea')) {
                     field.removeAttribute('maxlength');
@@ -94,11 +97,11 @@ final class HostileIT {
             assertTrue(forms > 1, path + " has " + forms);
             // what is sent may take a form away, such as that of what was booked last
             for (int form = 0; form < tablet.open(path).page().locator(FORMS).count(); form++) {
-                Locator sent = page.locator(FORMS).nth(form);
+                List<?> which = List.of(FORMS, form, MARKUP);
                 page.waitForResponse(
                         answer -> answer.request().method().equals("POST"),
                         new Page.WaitForResponseOptions().setTimeout(SLOWEST_MILLIS),
-                        () -> sent.evaluate(SENT, MARKUP));
+                        () -> page.evaluate(SENT, which));
                 page.waitForTimeout(RUNS_MILLIS);
             }
         });
