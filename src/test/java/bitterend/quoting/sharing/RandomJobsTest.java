@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 
 /** What must hold of every job, whatever its pieces, reels and prices. */
 final class RandomJobsTest {
-    private static final int JOBS = Integer.getInteger("shops", 200) / 4;
+    /** Never so few that a kind of job which is asked for does not turn up. */
+    private static final int JOBS = Math.max(20, Integer.getInteger("shops", 200) / 4);
     private static final Packer FULL = FullStrategy.patternsAlone();
 
     /** A job of a few small parties; every kind of price and value curve turns up. */

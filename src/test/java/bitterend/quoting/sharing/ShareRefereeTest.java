@@ -19,7 +19,8 @@ import org.ojalgo.optimisation.Variable;
 
 /** A linear programming library that shares nothing with our own checks the prices and the stable splits. */
 final class ShareRefereeTest {
-    private static final int JOBS = Integer.getInteger("shops", 200) / 4;
+    /** Never so few that a kind of job which is asked for does not turn up. */
+    private static final int JOBS = Math.max(20, Integer.getInteger("shops", 200) / 4);
 
     private static Job job(long seed) {
         SplittableRandom dice = new SplittableRandom(seed);
