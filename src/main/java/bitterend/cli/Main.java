@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import picocli.AutoComplete;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -41,12 +41,12 @@ public final class Main {
     static int run(String[] typed, Terminal plain, Consumer<ParseResult> prepare) {
         String[] args = asked(typed);
         if (List.of(args).equals(List.of(Bitterend.COMPLETION))) {
-            plain.out().print(AutoComplete.bash(Bitterend.NAME, commandLine(plain, commands())));
+            plain.out().print(AutoComplete.bash(Bitterend.NAME, whole(plain)));
             plain.out().flush();
             return ExitCode.DONE.number();
         }
         if (List.of(args).equals(List.of(Bitterend.MAN))) {
-            plain.out().print(ManPage.of(commandLine(plain, commands()), String.join(" ", new Version().getVersion())));
+            plain.out().print(ManPage.of(whole(plain), String.join(" ", new Version().getVersion())));
             plain.out().flush();
             return ExitCode.DONE.number();
         }
@@ -98,52 +98,46 @@ public final class Main {
         return args;
     }
 
-    /** A command that is only built when it is asked for: the others cost a tenth of a second together. */
-    private record Entry(String name, Class<?> command, Supplier<CommandLine> full) {
-        static Entry of(String name, Class<?> command, Supplier<Object> make) {
-            return new Entry(name, command, () -> new CommandLine(make.get()));
-        }
-
-        /** Enough for the list of commands. */
-        CommandLine named() {
-            CommandSpec spec = CommandSpec.create().name(name);
-            spec.usageMessage().header(command.getAnnotation(Command.class).header());
-            return new CommandLine(spec);
-        }
-    }
-
     /** The words that a command begins with. */
-    static String[] commands() {
-        return entries(Terminal.standard()).stream().map(Entry::name).toArray(String[]::new);
+    static List<String> commands() {
+        return entries(Terminal.standard(), name -> false).stream()
+                .map(CommandEntry::name)
+                .toList();
     }
 
-    private static List<Entry> entries(Terminal terminal) {
+    private static List<CommandEntry> entries(Terminal terminal, Predicate<String> isCalled) {
         return List.of(
-                Entry.of("init", InitCommand.class, () -> new InitCommand(terminal)),
-                Entry.of("import", ImportCommand.class, () -> new ImportCommand(terminal)),
-                Entry.of("check", CheckCommand.class, () -> new CheckCommand(terminal)),
-                Entry.of("lengths", LengthsCommand.class, () -> new LengthsCommand(terminal)),
-                Entry.of("plan", PlanCommand.class, () -> new PlanCommand(terminal)),
-                Entry.of("show", ShowCommand.class, () -> new ShowCommand(terminal)),
-                Entry.of("sheet", SheetCommand.class, () -> new SheetCommand(terminal)),
-                Entry.of("measure", MeasureCommand.class, () -> new MeasureCommand(terminal)),
-                Entry.of("calibrate", CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
-                new Entry("quote", QuoteCommand.class, () -> quote(terminal)),
-                new Entry("orders", OrdersCommand.class, () -> orders(terminal)),
-                new Entry("stock", StockCommand.class, () -> StockCommand.command(terminal)),
-                Entry.of("serve", ServeCommand.class, () -> new ServeCommand(terminal)),
-                Entry.of("buy", BuyCommand.class, () -> new BuyCommand(terminal)),
-                Entry.of("reorder", ReorderCommand.class, () -> new ReorderCommand(terminal)),
-                Entry.of("value", ValueCommand.class, () -> new ValueCommand(terminal)));
+                        CommandEntry.of(InitCommand.class, () -> new InitCommand(terminal)),
+                        CommandEntry.of(ImportCommand.class, () -> new ImportCommand(terminal)),
+                        CommandEntry.of(CheckCommand.class, () -> new CheckCommand(terminal)),
+                        CommandEntry.of(LengthsCommand.class, () -> new LengthsCommand(terminal)),
+                        CommandEntry.of(PlanCommand.class, () -> new PlanCommand(terminal)),
+                        CommandEntry.of(ShowCommand.class, () -> new ShowCommand(terminal)),
+                        CommandEntry.of(SheetCommand.class, () -> new SheetCommand(terminal)),
+                        CommandEntry.of(MeasureCommand.class, () -> new MeasureCommand(terminal)),
+                        CommandEntry.of(CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
+                        CommandEntry.withMore(QuoteCommand.class, () -> quote(terminal, isCalled)),
+                        CommandEntry.withMore(OrdersCommand.class, () -> orders(terminal, isCalled)),
+                        CommandEntry.withMore(StockCommand.class, () -> StockCommand.command(terminal, isCalled)),
+                        CommandEntry.of(ServeCommand.class, () -> new ServeCommand(terminal)),
+                        CommandEntry.of(BuyCommand.class, () -> new BuyCommand(terminal)),
+                        CommandEntry.of(ReorderCommand.class, () -> new ReorderCommand(terminal)),
+                        CommandEntry.of(ValueCommand.class, () -> new ValueCommand(terminal)));
+    }
+
+    /** Every command there is, each of them whole: for what tells of all of them. */
+    static CommandLine whole(Terminal terminal) {
+        return commandLine(terminal, name -> true);
     }
 
     /** Every command there is; the one that is called for whole, the others by name. */
     static CommandLine commandLine(Terminal terminal, String... args) {
-        CommandLine commandLine = new CommandLine(new Bitterend());
-        for (Entry entry : entries(terminal)) {
-            boolean called = List.of(args).contains(entry.name());
-            commandLine.addSubcommand(entry.name(), called ? entry.full().get() : entry.named());
-        }
+        return commandLine(terminal, List.of(args)::contains);
+    }
+
+    private static CommandLine commandLine(Terminal terminal, Predicate<String> isCalled) {
+        CommandLine commandLine =
+                CommandEntry.below(new CommandLine(new Bitterend()), isCalled, entries(terminal, isCalled));
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);
             each.setUsageHelpWidth(HELP_WIDTH);
@@ -156,23 +150,33 @@ public final class Main {
         return commandLine;
     }
 
-    private static CommandLine quote(Terminal terminal) {
-        return new CommandLine(new QuoteCommand(terminal))
-                .addSubcommand(new QuoteListCommand(terminal))
-                .addSubcommand(new QuoteShowCommand(terminal))
-                .addSubcommand(new QuoteReviseCommand(terminal))
-                .addSubcommand(new QuoteSentCommand(terminal))
-                .addSubcommand(new QuoteAcceptCommand(terminal))
-                .addSubcommand(new QuoteDeclineCommand(terminal))
-                .addSubcommand(new QuoteBackCommand(terminal))
-                .addSubcommand(new QuoteCompareCommand(terminal))
-                .addSubcommand(new QuoteLearnCommand(terminal));
+    private static CommandLine quote(Terminal terminal, Predicate<String> isCalled) {
+        return CommandEntry.below(
+                new CommandLine(new QuoteCommand(terminal)),
+                isCalled,
+                List.of(
+                        CommandEntry.of(QuoteListCommand.class, () -> new QuoteListCommand(terminal)),
+                        CommandEntry.of(QuoteShowCommand.class, () -> new QuoteShowCommand(terminal)),
+                        CommandEntry.of(QuoteReviseCommand.class, () -> new QuoteReviseCommand(terminal)),
+                        CommandEntry.of(QuoteSentCommand.class, () -> new QuoteSentCommand(terminal)),
+                        CommandEntry.of(QuoteAcceptCommand.class, () -> new QuoteAcceptCommand(terminal)),
+                        CommandEntry.of(QuoteDeclineCommand.class, () -> new QuoteDeclineCommand(terminal)),
+                        CommandEntry.of(QuoteBackCommand.class, () -> new QuoteBackCommand(terminal)),
+                        CommandEntry.of(QuoteCompareCommand.class, () -> new QuoteCompareCommand(terminal)),
+                        CommandEntry.of(QuoteLearnCommand.class, () -> new QuoteLearnCommand(terminal))));
     }
 
-    private static CommandLine orders(Terminal terminal) {
-        return new CommandLine(new OrdersCommand(terminal))
-                .addSubcommand(new OrdersDeliverCommand(terminal))
-                .addSubcommand(new OrdersNoteCommand(terminal));
+    private static CommandLine orders(Terminal terminal, Predicate<String> isCalled) {
+        return CommandEntry.below(
+                new CommandLine(new OrdersCommand(terminal)),
+                isCalled,
+                Stream.concat(
+                                CommandEntry.methods(OrdersCommand.class),
+                                Stream.of(
+                                        CommandEntry.of(
+                                                OrdersDeliverCommand.class, () -> new OrdersDeliverCommand(terminal)),
+                                        CommandEntry.of(OrdersNoteCommand.class, () -> new OrdersNoteCommand(terminal))))
+                        .toList());
     }
 
     /** The command and all below it. */

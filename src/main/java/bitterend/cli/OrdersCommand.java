@@ -28,6 +28,7 @@ import picocli.CommandLine.Parameters;
 /** {@code orders SHOP}: how far every order has come; and what people decide about ordered pieces, a method each. */
 @Command(
         name = "orders",
+        addMethodSubcommands = false,
         header = "Tells how far every order has come, and books what is decided about it.",
         description = {
             "",

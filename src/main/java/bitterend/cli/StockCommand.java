@@ -11,9 +11,12 @@ import bitterend.stock.Paid;
 import bitterend.work.rack.AskRack;
 import bitterend.work.rack.AskRack.Found;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,6 +28,7 @@ import picocli.CommandLine.Spec;
 /** {@code stock ...}: the ledger of the rack. Each method is a command. */
 @Command(
         name = "stock",
+        addMethodSubcommands = false,
         header = "Keeps the ledger of the rack: what came, was cut, kept, counted.",
         synopsisSubcommandLabel = "COMMAND",
         description = {
@@ -89,29 +93,29 @@ final class StockCommand extends StockReels implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** The command with all its commands. */
-    static CommandLine command(Terminal terminal) {
-        CommandLine all = new CommandLine(new StockCommand(terminal))
-                .addSubcommand(new StockOrderCommand(terminal))
-                .addSubcommand(new StockReceiveCommand(terminal))
-                .addSubcommand(new StockPostCommand(terminal))
-                .addSubcommand(new StockCutCommand(terminal))
-                .addSubcommand(new StockReserveCommand(terminal))
-                .addSubcommand(new StockShortCommand(terminal))
-                .addSubcommand(new StockClaimsCommand(terminal))
-                .addSubcommand(new StockIdleCommand(terminal))
-                .addSubcommand(new StockCountCommand(terminal))
-                .addSubcommand(new StockGaugeCommand(terminal))
-                .addSubcommand(new StockFlawCommand(terminal))
-                .addSubcommand(new StockCorrectCommand(terminal))
-                .addSubcommand(new StockSpoilCommand(terminal))
-                .addSubcommand(new StockArriveCommand(terminal))
-                .addSubcommand(new StockUndoCommand(terminal))
-                .addSubcommand(new StockTraceCommand(terminal));
-        for (String name : IN_THE_DAY) {
-            all.getCommandSpec().addSubcommand(name, all.getCommandSpec().removeSubcommand(name));
-        }
-        return all;
+    /** The command with all its commands; those called for are whole. */
+    static CommandLine command(Terminal terminal, Predicate<String> isCalled) {
+        Stream<CommandEntry> classes = Stream.of(
+                CommandEntry.of(StockOrderCommand.class, () -> new StockOrderCommand(terminal)),
+                CommandEntry.of(StockReceiveCommand.class, () -> new StockReceiveCommand(terminal)),
+                CommandEntry.of(StockPostCommand.class, () -> new StockPostCommand(terminal)),
+                CommandEntry.of(StockCutCommand.class, () -> new StockCutCommand(terminal)),
+                CommandEntry.of(StockReserveCommand.class, () -> new StockReserveCommand(terminal)),
+                CommandEntry.of(StockShortCommand.class, () -> new StockShortCommand(terminal)),
+                CommandEntry.of(StockClaimsCommand.class, () -> new StockClaimsCommand(terminal)),
+                CommandEntry.of(StockIdleCommand.class, () -> new StockIdleCommand(terminal)),
+                CommandEntry.of(StockCountCommand.class, () -> new StockCountCommand(terminal)),
+                CommandEntry.of(StockGaugeCommand.class, () -> new StockGaugeCommand(terminal)),
+                CommandEntry.of(StockFlawCommand.class, () -> new StockFlawCommand(terminal)),
+                CommandEntry.of(StockCorrectCommand.class, () -> new StockCorrectCommand(terminal)),
+                CommandEntry.of(StockSpoilCommand.class, () -> new StockSpoilCommand(terminal)),
+                CommandEntry.of(StockArriveCommand.class, () -> new StockArriveCommand(terminal)),
+                CommandEntry.of(StockUndoCommand.class, () -> new StockUndoCommand(terminal)),
+                CommandEntry.of(StockTraceCommand.class, () -> new StockTraceCommand(terminal)));
+        List<CommandEntry> inTheDay = Stream.concat(CommandEntry.methods(StockCommand.class), classes)
+                .sorted(Comparator.comparing(entry -> IN_THE_DAY.indexOf(entry.name())))
+                .toList();
+        return CommandEntry.below(new CommandLine(new StockCommand(terminal)), isCalled, inTheDay);
     }
 
     @Override

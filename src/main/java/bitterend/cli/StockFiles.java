@@ -25,6 +25,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code stock ...}: the ledger as a file. Each method is a command, and a command of what extends it. */
+@Command(addMethodSubcommands = false)
 abstract class StockFiles {
     private final Terminal terminal;
 

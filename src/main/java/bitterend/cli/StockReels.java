@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code stock ...}: what is done with a reel as a whole. Each method is a command, and a command of what extends it. */
+@Command(addMethodSubcommands = false)
 abstract class StockReels extends StockFiles {
     private final Terminal terminal;
 

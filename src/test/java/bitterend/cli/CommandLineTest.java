@@ -82,7 +82,7 @@ final class CommandLineTest {
     void help_namesEveryCommandThatTheCommandLineKnows() {
         List<String> names =
                 new ArrayList<>(Main.commandLine(quiet()).getSubcommands().keySet());
-        CommandLine whole = Main.commandLine(quiet(), names.toArray(String[]::new));
+        CommandLine whole = Main.whole(quiet());
         assertTrue(names.size() > 10, names.toString());
         List<List<String>> paths = new ArrayList<>(List.of(List.of()));
         for (int at = 0; at < paths.size(); at++) {

@@ -21,10 +21,9 @@ final class EveryCommand {
     static Map<String, CommandLine> byWords() {
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
         Terminal quiet = new Terminal(nowhere, nowhere, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
-        String[] names = Main.commandLine(quiet).getSubcommands().keySet().toArray(String[]::new);
         Map<String, CommandLine> commands = new TreeMap<>();
         List<CommandLine> open =
-                new ArrayList<>(Main.commandLine(quiet, names).getSubcommands().values());
+                new ArrayList<>(Main.whole(quiet).getSubcommands().values());
         while (!open.isEmpty()) {
             CommandLine command = open.remove(0);
             open.addAll(command.getSubcommands().values());

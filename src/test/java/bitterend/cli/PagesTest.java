@@ -68,8 +68,7 @@ final class PagesTest {
         Set<String> found = new TreeSet<>();
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
         Terminal quiet = new Terminal(nowhere, nowhere, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
-        String[] names = Main.commandLine(quiet).getSubcommands().keySet().toArray(String[]::new);
-        collect(Main.commandLine(quiet, names), "", Set.of(options), found);
+        collect(Main.whole(quiet), "", Set.of(options), found);
         return found;
     }
 
