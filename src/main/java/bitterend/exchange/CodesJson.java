@@ -36,8 +36,17 @@ final class CodesJson {
         this.kinds = KindReadings.of(kinds);
     }
 
+    /** Read once. */
+    private static final class BuiltInCodes {
+        static final Codes CODES = readBuiltIn();
+    }
+
     /** The codes the program knows by itself. */
     static Codes builtIn() {
+        return BuiltInCodes.CODES;
+    }
+
+    private static Codes readBuiltIn() {
         Findings findings = new Findings();
         InputFile file = new InputFile(NAME, BuiltIn.text(BUILT_IN), "");
         Codes codes = new CodesJson(findings, RopeKindsJson.builtIn()).read(file, Codes.NONE, UNSTATED);

@@ -68,8 +68,17 @@ public final class SplicesJson {
         this.kinds = KindReadings.of(kinds);
     }
 
+    /** Read once. */
+    private static final class BuiltInBook {
+        static final SpliceBook BOOK = readBuiltIn();
+    }
+
     /** What the program knows of ends by itself; no thimbles, no fittings. */
     public static SpliceBook builtIn() {
+        return BuiltInBook.BOOK;
+    }
+
+    private static SpliceBook readBuiltIn() {
         Findings findings = new Findings();
         String text = BuiltIn.text(BUILT_IN);
         SpliceBook book =
