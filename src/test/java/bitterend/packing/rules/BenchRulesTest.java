@@ -493,6 +493,21 @@ final class BenchRulesTest {
         breaks(BenchRules::splitOrder, pair(Bond.NONE, "L1", "L2"), 80);
     }
 
+    /** Two orders of two, each whole off a lot of its own. */
+    @Test
+    void splitOrder_isFreeForOrdersEachOffALotOfItsOwn() {
+        holds(
+                BenchRules::splitOrder,
+                new Sketch()
+                        .prices(new Prices(NONE, NONE, NONE, new Cost(80), NONE, NONE))
+                        .with(reel("K1", 9_000).lot("L1"))
+                        .with(reel("K2", 9_000).lot("L2"))
+                        .with(piece("P1", 2_000).order("B7"), "K1", 1)
+                        .with(piece("P2", 2_000).order("B7"), "K1", 1)
+                        .with(piece("P3", 2_000).order("B8"), "K2", 1)
+                        .with(piece("P4", 2_000).order("B8"), "K2", 1));
+    }
+
     @Test
     void movedPiece_isFreeOnItsEarlierReel() {
         holds(BenchRules::movedPiece, moved().earlier("P1", "K1"));
