@@ -17,6 +17,7 @@ import bitterend.packing.greedy.GreedyPacker;
 import bitterend.packing.order.CuttingOrder;
 import bitterend.shops.RandomShop;
 import bitterend.shops.ShopSize;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +38,86 @@ final class LotMendingTest {
             cheaper += order < 0 ? 1 : 0;
         }
         assertTrue(cheaper > 20, "shops whose lots could be mended: " + cheaper);
+    }
+
+    /** No two equal pieces are left whose change of places pays, and no stray one that has a cheaper place at home. */
+    @Test
+    void mended_leavesNoTradeThatPays() {
+        int[] looked = new int[2];
+        for (long seed = 0; seed < 30; seed++) {
+            PackingProblem shop = RandomShop.of(seed, ShopSize.DAY);
+            Workbench bench = new Workbench(shop);
+            RackState rack = RackState.of(bench, LotMending.mended(bench, new GreedyPacker(shop).firstFit()));
+            long cost = bench.prices().of(rack.packing()).millis();
+            if (bench.splitOrder == 0) {
+                continue;
+            }
+            for (int one = 0; one < bench.pieces(); one++) {
+                for (int other = 0; other < one; other++) {
+                    if (mayChange(rack, one, other)) {
+                        RackState then = changed(rack, one, other);
+                        boolean closer = then.lots.splits() < rack.lots.splits();
+                        assertTrue(!closer || cost <= then.millis(), "seed " + seed);
+                        looked[0]++;
+                    }
+                }
+                for (int run = 0; run < bench.runs(); run++) {
+                    if (isStray(rack, one) && isHome(rack, one, run)) {
+                        assertTrue(!rack.fits(one, run) || rack.changeMillis(one, run) >= 0, "seed " + seed);
+                        looked[1]++;
+                    }
+                }
+            }
+        }
+        assertTrue(looked[0] > 100 && looked[1] > 10, Arrays.toString(looked));
+    }
+
+    private static boolean isSingle(RackState rack, int piece) {
+        return rack.isPlanned(piece) && !rack.bench.isSet(rack.bench.jobOf(piece));
+    }
+
+    /** Equal pieces, at least one of an order that is spread over lots. */
+    private static boolean mayChange(RackState rack, int one, int other) {
+        Workbench bench = rack.bench;
+        return isSingle(rack, one)
+                && isSingle(rack, other)
+                && bench.pieceTable.sizeNumber(one) == bench.pieceTable.sizeNumber(other)
+                && bench.isHome(one, rack.runOf(other))
+                && bench.isHome(other, rack.runOf(one))
+                && bench.ropeOf(rack.runOf(one)) == bench.ropeOf(rack.runOf(other))
+                && (isSpread(rack, one) || isSpread(rack, other));
+    }
+
+    private static boolean isSpread(RackState rack, int piece) {
+        int order = rack.bench.pieceTable.orderOf[piece];
+        return order != Workbench.NONE && rack.lots.isSplit(order, lotOf(rack, rack.runOf(piece)));
+    }
+
+    private static int lotOf(RackState rack, int run) {
+        return rack.bench.runTable.lotOf[run];
+    }
+
+    private static RackState changed(RackState rack, int one, int other) {
+        int[] places = rack.places();
+        int keep = places[one];
+        places[one] = places[other];
+        places[other] = keep;
+        return RackState.of(rack.bench, RackState.packing(rack.bench, places));
+    }
+
+    /** A piece that is alone on its lot while its order is on others. */
+    private static boolean isStray(RackState rack, int piece) {
+        int order = rack.bench.pieceTable.orderOf[piece];
+        return isSingle(rack, piece)
+                && order != Workbench.NONE
+                && rack.lots.isStray(order, lotOf(rack, rack.runOf(piece)));
+    }
+
+    /** A run of another lot that its order is on. */
+    private static boolean isHome(RackState rack, int piece, int run) {
+        return rack.lots.uses(rack.bench.pieceTable.orderOf[piece], lotOf(rack, run))
+                && lotOf(rack, run) != lotOf(rack, rack.runOf(piece))
+                && rack.bench.ropeOf(run) == rack.bench.ropeOf(rack.runOf(piece));
     }
 
     @Test
