@@ -1,5 +1,6 @@
 package bitterend.packing.bench;
 
+import bitterend.measure.CommonDivisor;
 import bitterend.measure.Length;
 import bitterend.packing.DrawPrice;
 import bitterend.stock.Reel;
@@ -39,7 +40,7 @@ final class RunDrops {
         cells = new int[bench.kinds()][bench.runTable.ropes];
         cell = divisor();
         countCells();
-        step = Arrays.stream(bench.runTable.length).reduce(cell, RunDrops::gcd);
+        step = Arrays.stream(bench.runTable.length).reduce(cell, CommonDivisor::of);
         room = new int[bench.runs];
         for (int run = 0; run < bench.runs; run++) {
             room[run] =
@@ -82,14 +83,10 @@ final class RunDrops {
         long divisor = 0;
         for (int piece = 0; piece < bench.pieces; piece++) {
             for (int run : bench.asListed().of(piece)) {
-                divisor = gcd(divisor, sizeWithCut(piece, run));
+                divisor = CommonDivisor.of(divisor, sizeWithCut(piece, run));
             }
         }
         return Math.max(1, divisor);
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 
     private void countCells() {

@@ -1,6 +1,7 @@
 package bitterend.packing.loads;
 
 import bitterend.demand.Piece;
+import bitterend.measure.CommonDivisor;
 import bitterend.measure.Length;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
@@ -57,7 +58,7 @@ final class RackOfCells {
                     .mapToLong(reel -> entry.getValue().getOrDefault(reel, 0L))
                     .toArray();
             for (long size : on) {
-                divisor = gcd(divisor, size);
+                divisor = CommonDivisor.of(divisor, size);
             }
             sizes.put(entry.getKey(), on);
         }
@@ -70,10 +71,6 @@ final class RackOfCells {
 
     private Length lossOn(Reel reel) {
         return problem.ropeOn(reel).cutting().loss();
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 
     long room(Reel reel, Run run) {

@@ -1,6 +1,6 @@
 package bitterend.quoting.sharing;
 
-import java.math.BigInteger;
+import bitterend.measure.CommonDivisor;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -87,7 +87,7 @@ final class LoadTable {
     }
 
     private long step() {
-        return kinds.stream().mapToLong(Kind::taken).reduce(0, LoadTable::gcd);
+        return kinds.stream().mapToLong(Kind::taken).reduce(0, CommonDivisor::of);
     }
 
     /** Fills the table bundle by bundle, and notes for each bundle at which cells it was taken. */
@@ -116,9 +116,5 @@ final class LoadTable {
             }
         }
         return taken;
-    }
-
-    static long gcd(long a, long b) {
-        return BigInteger.valueOf(a).gcd(BigInteger.valueOf(b)).longValueExact();
     }
 }
