@@ -5,6 +5,7 @@ import bitterend.packing.patterns.knapsack.Exact;
 import java.util.Comparator;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Fills reel after reel with what is still wanted, choosing each time the kind that gives most for its cost.
@@ -60,12 +61,14 @@ final class GreedyHeuristic {
     }
 
     /**
-     * Adds reels to the plan until nothing fits any more.
+     * Adds reels to the plan until nothing fits any more. What is wanted only ever becomes less: how a kind was filled holds as
+     * long as all of that is still wanted.
      *
      * @param worth of each item, for choosing between kinds
      * @param noise in a thousand, of the choice between kinds
      */
     void complete(PartialPlan plan, long[] worth, Manner manner, int noise, Budget budget) {
+        @Nullable Pattern[] filled = new Pattern[instance.types.length];
         while (!budget.over()) {
             Pattern best = Pattern.NOTHING;
             long bestValue = 0;
@@ -73,7 +76,11 @@ final class GreedyHeuristic {
                 if (plan.supply[type.index] <= 0) {
                     continue;
                 }
-                Pattern pattern = fill(type, plan.residual, manner, budget);
+                Pattern pattern = filled[type.index];
+                if (pattern == null || (!pattern.empty() && plan.room(pattern) == 0)) {
+                    pattern = fill(type, plan.residual, manner, budget);
+                    filled[type.index] = pattern;
+                }
                 long value = worthOf(pattern, worth);
                 if (noise > 0) {
                     value = value / 1000 * (1000 - noise + random.nextInt(2 * noise + 1));

@@ -87,6 +87,7 @@ final class PartPacker {
                 .best(share.overForStarts(
                         (long) part.pieces().size() * part.reels().size()));
         offer(greedy);
+        tell(Cost.ZERO);
         lessUndone(0);
         SideSearch fromGreedy = new SideSearch(dividedFirst(improver), part, best);
         if (coreToSpare) {
@@ -219,12 +220,14 @@ final class PartPacker {
 
     private Answer answer(PartBounds bounds) {
         Bound bound = atLeastByRope(bounds.forUndone(bestUndone));
-        share.tell(
-                part,
-                bestCost,
-                bound.best(),
-                part.pieces().size() - best.places().size());
+        tell(bound.best());
         return new Answer(best, bound, unsound);
+    }
+
+    /** Says what the best so far costs, and leaves undone. */
+    private void tell(Cost bound) {
+        share.tell(
+                part, bestCost, bound, part.pieces().size() - best.places().size());
     }
 
     /** Where work stays undone the rope alone may prove more than what the engines had time for. */
