@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class CutDayTest {
     private final PackingProblem problem = new Sketch()
             .with(reel("R1", 10_000))
+            .with(reel("U1", 10_000).useBy(Sketch.DAY.plusDays(1)))
             .with(reel("P-1:1", 10_000))
             .coming("P-1:1", Sketch.DAY.plusDays(2))
             .with(piece("A", 4_000).due(Sketch.DAY.plusDays(4)).finishing(1))
@@ -43,6 +44,14 @@ final class CutDayTest {
         assertEquals(
                 sound ? List.of() : List.of(Check.CUT_DAY),
                 faults(Map.of("A", "R1", "B", "R1", "C", "P-1:1"), reel, day));
+    }
+
+    /** To be used by Tuesday. */
+    @Test
+    void reelIsBroughtForward_toItsLastDayAtTheLatest() {
+        Map<String, String> places = Map.of("A", "R1", "B", "U1", "C", "P-1:1");
+        assertEquals(List.of(), faults(places, "U1", LocalDate.of(2026, 3, 3)));
+        assertEquals(List.of(Check.CUT_DAY), faults(places, "U1", LocalDate.of(2026, 3, 4)));
     }
 
     /** B must be cut by Tuesday the 10th; the Saturday before is no day to cut. */

@@ -109,6 +109,26 @@ final class FewestCheckTest {
         assertTrue(fault(new Branch(-1, root.line(), 1, root.yes(), root.no())).startsWith("a question"));
     }
 
+    /** Whichever case is passed over, however deep: it may be the one in which a plan is left. */
+    @Test
+    void aCaseThatProvesNothing_isRefusedWhereverItLies() {
+        int all = leaves(proof.root());
+        assertTrue(all > 1, "leaves: " + all);
+        for (int which = 0; which < all; which++) {
+            int[] at = {which};
+            Node hollow = eachLeaf(
+                    proof.root(),
+                    node -> at[0]-- == 0
+                            ? new Leaf(java.util.Collections.nCopies(proof.lines().size(), 0L))
+                            : node);
+            assertFalse(fault(hollow).isEmpty(), "leaf " + which + " of " + all);
+        }
+    }
+
+    private static int leaves(Node node) {
+        return node instanceof Branch branch ? leaves(branch.yes()) + leaves(branch.no()) : 1;
+    }
+
     @Test
     void aReelMore_isRefused() {
         FewestProof more = new FewestProof(proof.lines(), proof.reels() + 1, proof.root());

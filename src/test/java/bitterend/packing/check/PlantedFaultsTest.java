@@ -241,6 +241,18 @@ final class PlantedFaultsTest {
                 List.of("A1/1.1", "A1/1.2"), faults.stream().map(Fault::where).toList());
     }
 
+    /** The second of them would have room: that is found beside it. */
+    @Test
+    void unplannedPiecesOutOfOrder_areFound() {
+        CutPlan two = PlantedDay.without("A4/1.1");
+        CutPlan turned = Surgery.unplanned(two, Surgery.swapped(two.unplanned(), 0, 1));
+        assertEquals(
+                List.of(Check.LISTED, Check.REASON),
+                PlanChecker.check(PlantedDay.problem(), turned).stream()
+                        .map(Fault::check)
+                        .toList());
+    }
+
     @Test
     void unwantedRunBehindTheLastCut_isFound() {
         ReelDraw k2 = SOUND.draws().get(1);
