@@ -120,13 +120,7 @@ final class Shortfall {
                 .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
                 .and(takers.whoTook(homesOf(piece)))
                 .and(held(piece));
-        return say(
-                piece,
-                oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
-                sentence,
-                Sentence.of("receive ")
-                        .and(wanted)
-                        .and(" of " + piece.orderedRope() + " in one " + (oneReel ? "length" : "lot")));
+        return say(piece, oneReel ? Rule.ONE_REEL : Rule.ONE_LOT, sentence, receive(piece, withCuts(wanted, set)));
     }
 
     private Unplanned usedUp(Piece piece, List<Reel> allowed) {
@@ -145,8 +139,10 @@ final class Shortfall {
                 .and(" is left in one run")
                 .and(takers.whoTook(runs))
                 .and(held(piece));
-        String wait = takers.whoMightWait(piece, runs).orElse("other work in " + piece.orderedRope());
-        return say(piece, Rule.PLANNED, sentence, receive(piece).and(", or put off " + wait));
+        String wait = takers.whoMightWait(piece, runs)
+                .map(others -> ", or put off " + others)
+                .orElse("");
+        return say(piece, Rule.PLANNED, sentence, receive(piece).and(wait));
     }
 
     private List<Reel> reels(Piece piece) {
@@ -182,8 +178,18 @@ final class Shortfall {
     }
 
     private static Sentence receive(Piece piece) {
+        return receive(piece, piece.cut());
+    }
+
+    /** What pieces take together off one length, with what is lost at the cuts between them. */
+    private Length withCuts(Length pieces, List<Piece> set) {
+        Length loss = problem.ropes().get(set.get(0).orderedRope()).cutting().loss();
+        return pieces.plus(loss.times(set.size() - 1));
+    }
+
+    private static Sentence receive(Piece piece, Length length) {
         return Sentence.of("receive at least ")
-                .and(piece.cut())
+                .and(length)
                 .and(" of " + piece.orderedRope() + " in one length"
                         + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate"));
     }

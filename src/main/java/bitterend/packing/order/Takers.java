@@ -12,9 +12,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Who took the rope that a piece left undone might have come off, and whose waiting would free it. */
@@ -80,8 +82,8 @@ final class Takers {
     }
 
     /**
-     * The pieces whose waiting would make room for one more on a run, those on which least is lost; none where no run
-     * would do.
+     * The pieces whose waiting would make room for one more on a run, those on which least is lost; a set waits whole, and
+     * pieces of the same order line do not count: with them only the names would change. None where no run would do.
      */
     Optional<String> whoMightWait(Piece piece, int[] runs) {
         Optional<List<Piece>> best = Optional.empty();
@@ -98,16 +100,26 @@ final class Takers {
                 + (waiting.size() > NAMED ? " and " + (waiting.size() - NAMED) + " more pieces" : ""));
     }
 
-    /** The least urgent pieces of a run that make room together. */
+    /** The least urgent pieces of a run that make room together, and the rest of their sets. */
     private List<Piece> waitingOn(Piece piece, int run) {
         List<Piece> there = on(run);
         long missing = bench.sizeOn(bench.numberOf(piece.id()), run) - rack.free(run);
-        List<Piece> waiting = new ArrayList<>();
+        Set<Piece> waiting = new LinkedHashSet<>();
         for (int i = there.size() - 1; i >= 0 && missing > 0; i--) {
-            waiting.add(there.get(i));
-            missing -= cut(there.get(i), run).mm() + bench.loss(run);
+            Piece other = there.get(i);
+            if (!isOfOneLine(piece, other) && !waiting.contains(other)) {
+                for (int mate : bench.piecesOf(bench.jobOf(bench.numberOf(other.id())))) {
+                    waiting.add(bench.piece(mate));
+                    missing -= rack.runOf(mate) == run ? cut(bench.piece(mate), run).mm() + bench.loss(run) : 0;
+                }
+            }
         }
-        return waiting;
+        return missing > 0 ? List.of() : List.copyOf(waiting);
+    }
+
+    private static boolean isOfOneLine(Piece one, Piece other) {
+        return one.order().equals(other.order())
+                && one.source().line() == other.source().line();
     }
 
     private Length cut(Piece piece, int run) {
