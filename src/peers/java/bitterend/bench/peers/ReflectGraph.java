@@ -71,6 +71,11 @@ final class ReflectGraph {
         return true;
     }
 
+    /** How many arcs there are. */
+    int size() {
+        return arcs.size();
+    }
+
     private void addLeftOver(boolean[] reached) {
         boolean[] sums = sums();
         for (int left = 1; left < longest; left++) {

@@ -43,12 +43,14 @@ public final class ReflectModel implements DayModel {
         List<LinearModel.Row> demand = problem.items().stream()
                 .map(item -> reflect.model.exactly(item.demand()))
                 .toList();
+        int arcs = 0;
         for (List<ReflectSlot> alike : reflect.shared.values()) {
-            ReflectGraph graph = new ReflectGraph(problem, alike, reflect.model, mostArcs);
+            ReflectGraph graph = new ReflectGraph(problem, alike, reflect.model, mostArcs - arcs);
             if (!graph.build(demand)) {
                 return Optional.empty();
             }
             reflect.graphs.add(graph);
+            arcs += graph.size();
         }
         return Optional.of(reflect);
     }

@@ -46,7 +46,7 @@ final class ScipProcess {
         }
         MPVariable[] variables = new MPVariable[from.readInt()];
         for (int v = 0; v < variables.length; v++) {
-            variables[v] = solver.makeIntVar(0, from.readLong(), "");
+            variables[v] = solver.makeIntVar(0, (double) from.readLong(), "");
             solver.objective().setCoefficient(variables[v], from.readLong() / Scip.UNIT);
         }
         solver.objective().setMinimization();
@@ -56,7 +56,7 @@ final class ScipProcess {
             int terms = from.readInt();
             for (int t = 0; t < terms; t++) {
                 int variable = from.readInt();
-                constraint.setCoefficient(variables[variable], from.readLong());
+                constraint.setCoefficient(variables[variable], (double) from.readLong());
             }
         }
         double[] start = new double[from.readInt()];
