@@ -3,6 +3,7 @@ package bitterend.bench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.bench.peers.AssignmentModel;
 import bitterend.bench.peers.CostLines;
 import bitterend.bench.peers.GeneralSolver;
 import bitterend.bench.peers.ReflectModel;
@@ -20,6 +21,7 @@ import bitterend.shops.RandomShop;
 import bitterend.shops.ShopSize;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -48,6 +50,23 @@ final class PeerModelsTest {
         findsTheOptimum(new PeerWay(GeneralSolver.MIP, shape), FEW);
     }
 
+    @Test
+    void assignment_startsFromAPlanThatKeepsAllItsLimitsAtThePlansPrice() {
+        for (long seed = 1; seed <= SHOPS; seed++) {
+            PackingProblem shop = plain(RandomShop.of(seed, ShopSize.SMALL));
+            Packing greedy = new GreedyPacker(shop).best();
+            PlanPrice prices = new PlanPrice(shop);
+            if (prices.undone(greedy).isNone()) {
+                PeerDay day = new PeerDay(shop);
+                AssignmentModel model = new AssignmentModel(day.patterns()).from(day.draws(greedy));
+                assertTrue(model.program().holds(model.start()), "seed " + seed);
+                long over = prices.of(greedy).millis() - model.program().cost(model.start());
+                long runs = greedy.places().values().stream().distinct().count();
+                assertTrue(over >= 0 && over <= CostLines.TOLERANCE * runs, "seed " + seed + ": " + over);
+            }
+        }
+    }
+
     private static void findsTheOptimum(PeerWay way, int shops) {
         int found = 0;
         for (long seed = 1; found < shops; seed++) {
@@ -56,7 +75,10 @@ final class PeerModelsTest {
             boolean greedyCutsAll =
                     new PlanPrice(shop).undone(new GreedyPacker(shop).best()).isNone();
             boolean large = way.shape() == PeerWay.Shape.ARCS && isLarge(shop);
-            if (!optimum.undone().isNone() || !greedyCutsAll || optimum.packing().equals(Packing.EMPTY) || large) {
+            if (!optimum.undone().isNone()
+                    || !greedyCutsAll
+                    || optimum.packing().equals(Packing.EMPTY)
+                    || large) {
                 continue;
             }
             PeerTrial trial = new PeerTrial(shop, SECONDS, 1, seed);
@@ -95,12 +117,7 @@ final class PeerModelsTest {
                 .toList();
         Prices prices = shop.prices();
         Prices plain = new Prices(
-                prices.opening(),
-                prices.changing(),
-                prices.handling(),
-                Cost.ZERO,
-                Cost.ZERO,
-                prices.ageCredit());
+                prices.opening(), prices.changing(), prices.handling(), Cost.ZERO, Cost.ZERO, prices.ageCredit());
         return new PackingProblem(
                 shop.day(), shop.ropes(), pieces, shop.reels(), shop.values(), plain, List.<Pin>of(), Map.of());
     }

@@ -21,7 +21,7 @@ public final class AssignmentModel implements DayModel {
     private long[] start = new long[0];
 
     /** One reel. */
-    private record OneReel(int kind, List<OneRun> runs) {}
+    private record OneReel(int kind, List<OneRun> runs, Opening opening) {}
 
     /** One run: a variable for each item, -1 for none, and the lines. */
     private record OneRun(List<Integer> counts, List<CostLines.Line> lines, List<Integer> chosen, List<Integer> along) {
@@ -65,18 +65,21 @@ public final class AssignmentModel implements DayModel {
                 long opening = kind.runs().size() == 1 ? kind.opening() : 0;
                 runs.add(run(slots, run, lines.get(run), opening));
             }
-            if (runs.size() > 1) {
-                List<Opening.Used> used = runs.stream()
-                        .map(run -> new Opening.Used(1, -1, run.untouched()))
-                        .toList();
-                Opening.add(model, kind, used);
-            }
-            OneReel reel = new OneReel(number, runs);
+            OneReel reel = new OneReel(number, runs, runs.size() > 1 ? opening(kind, runs) : Opening.NONE);
             if (copy > 0) {
                 inOrder(slots, reels.get(reels.size() - 1), reel);
             }
             reels.add(reel);
         }
+    }
+
+    private Opening opening(ReelKind kind, List<OneRun> runs) {
+        return Opening.add(
+                model,
+                kind,
+                runs.stream()
+                        .map(run -> new Opening.Used(1, -1, run.untouched()))
+                        .toList());
     }
 
     private OneRun run(Slots slots, int run, List<CostLines.Line> lines, long opening) {
@@ -183,9 +186,11 @@ public final class AssignmentModel implements DayModel {
     }
 
     private void begin(Slots slots, OneReel reel, @Nullable Draw draw) {
+        List<Boolean> drawn = new ArrayList<>();
         for (int number = 0; number < reel.runs().size(); number++) {
             OneRun run = reel.runs().get(number);
             long load = draw == null ? 0 : load(slots, draw, number);
+            drawn.add(load > 0);
             int line = 0;
             while (run.lines().get(line).to() < load) {
                 line++;
@@ -195,6 +200,7 @@ public final class AssignmentModel implements DayModel {
                 start[run.along().get(line)] = load - run.lines().get(line).from();
             }
         }
+        reel.opening().begin(start, drawn);
         if (draw != null) {
             for (Take take : draw.takes()) {
                 start[reel.runs().get(take.run()).counts().get(take.item())] += take.count();
