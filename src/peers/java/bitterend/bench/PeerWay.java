@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param shape the model
  */
 record PeerWay(GeneralSolver solver, Shape shape) {
-    /** More arcs than this are not built: the solvers come to no plan of a tenth of them in ten seconds. */
+    /** More arcs than this are not built: the solvers come to no plan of half as many in ten seconds. */
     private static final int MOST_ARCS = 300_000;
 
     /** A model of a day. */
