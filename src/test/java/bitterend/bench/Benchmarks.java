@@ -16,20 +16,20 @@ public final class Benchmarks {
 
     private static final int BAD_COMMAND_LINE = 2;
 
-    private Benchmarks() {}
+    Benchmarks() {}
 
     /** Runs one sub-command. */
     public static void main(String[] args) {
         System.exit(run(writer(System.out), writer(System.err), args));
     }
 
-    private static PrintWriter writer(java.io.PrintStream stream) {
+    static PrintWriter writer(java.io.PrintStream stream) {
         return new PrintWriter(stream, true, StandardCharsets.UTF_8);
     }
 
     /** Runs one sub-command; the exit code is 0, 1 when a plan was refused or something broke, 2 for bad arguments. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine commandLine = new CommandLine(new Benchmarks())
+        CommandLine commands = new CommandLine(new Benchmarks())
                 .addSubcommand("one", new PackingBench())
                 .addSubcommand("sizes", new PackingBench())
                 .addSubcommand(new Days())
@@ -44,14 +44,19 @@ public final class Benchmarks {
                 .addSubcommand(new Tapping())
                 .addSubcommand(new Weeks())
                 .addSubcommand(new Years());
-        commandLine.setOut(out);
-        commandLine.setErr(err);
-        commandLine.setParameterExceptionHandler((fault, given) -> {
+        return execute(commands, out, err, args);
+    }
+
+    /** Runs one of these sub-commands, with the same exit codes. */
+    static int execute(CommandLine commands, PrintWriter out, PrintWriter err, String... args) {
+        commands.setOut(out);
+        commands.setErr(err);
+        commands.setParameterExceptionHandler((fault, given) -> {
             err.println("error: " + fault.getMessage());
             err.println("Help: .ci/bench");
             return BAD_COMMAND_LINE;
         });
-        return commandLine.execute(args);
+        return commands.execute(args);
     }
 
     /** Refuses a number below 1, or a time of nothing. */

@@ -78,7 +78,7 @@ final class DayTrial {
     }
 
     /** What the checker has against a result once it is put in order. */
-    private List<Fault> faults(Packer.Result result) {
+    static List<Fault> faults(PackingProblem problem, Packer.Result result) {
         CutPlan ordered = new CuttingOrder(problem).plan(result.packing());
         CutPlan plan = new CutPlan(
                 ordered.day(), ordered.draws(), ordered.unplanned(), ordered.book(), result.cost(), result.bounds());
@@ -123,8 +123,8 @@ final class DayTrial {
                 compared,
                 avoidable,
                 new PlanPrice(problem).acrossReels(result.packing()),
-                inPieces(result.packing()),
-                belowTheBound || !faults(result).isEmpty(),
+                inPieces(problem, result.packing()),
+                belowTheBound || !faults(problem, result).isEmpty(),
                 lap.wall(),
                 lap.processor());
     }
@@ -139,7 +139,8 @@ final class DayTrial {
                 .reduce(Undone.NONE, Undone::plus);
     }
 
-    private Cost inPieces(Packing packing) {
+    /** What the rope in the planned pieces is worth. */
+    static Cost inPieces(PackingProblem problem, Packing packing) {
         Map<String, String> ropes = new HashMap<>();
         problem.reels().forEach(reel -> ropes.put(reel.id(), reel.rope()));
         Cost sum = Cost.ZERO;
