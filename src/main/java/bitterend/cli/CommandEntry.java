@@ -48,7 +48,8 @@ record CommandEntry(Command command, Supplier<CommandLine> whole) {
     /** The command with those below it; those called for are whole, the others stand there by name. */
     static CommandLine below(CommandLine command, Predicate<String> isCalled, List<CommandEntry> entries) {
         for (CommandEntry entry : entries) {
-            command.addSubcommand(entry.name(), isCalled.test(entry.name()) ? entry.whole().get() : entry.named());
+            command.addSubcommand(
+                    entry.name(), isCalled.test(entry.name()) ? entry.whole().get() : entry.named());
         }
         return command;
     }

@@ -107,22 +107,22 @@ public final class Main {
 
     private static List<CommandEntry> entries(Terminal terminal, Predicate<String> isCalled) {
         return List.of(
-                        CommandEntry.of(InitCommand.class, () -> new InitCommand(terminal)),
-                        CommandEntry.of(ImportCommand.class, () -> new ImportCommand(terminal)),
-                        CommandEntry.of(CheckCommand.class, () -> new CheckCommand(terminal)),
-                        CommandEntry.of(LengthsCommand.class, () -> new LengthsCommand(terminal)),
-                        CommandEntry.of(PlanCommand.class, () -> new PlanCommand(terminal)),
-                        CommandEntry.of(ShowCommand.class, () -> new ShowCommand(terminal)),
-                        CommandEntry.of(SheetCommand.class, () -> new SheetCommand(terminal)),
-                        CommandEntry.of(MeasureCommand.class, () -> new MeasureCommand(terminal)),
-                        CommandEntry.of(CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
-                        CommandEntry.withMore(QuoteCommand.class, () -> quote(terminal, isCalled)),
-                        CommandEntry.withMore(OrdersCommand.class, () -> orders(terminal, isCalled)),
-                        CommandEntry.withMore(StockCommand.class, () -> StockCommand.command(terminal, isCalled)),
-                        CommandEntry.of(ServeCommand.class, () -> new ServeCommand(terminal)),
-                        CommandEntry.of(BuyCommand.class, () -> new BuyCommand(terminal)),
-                        CommandEntry.of(ReorderCommand.class, () -> new ReorderCommand(terminal)),
-                        CommandEntry.of(ValueCommand.class, () -> new ValueCommand(terminal)));
+                CommandEntry.of(InitCommand.class, () -> new InitCommand(terminal)),
+                CommandEntry.of(ImportCommand.class, () -> new ImportCommand(terminal)),
+                CommandEntry.of(CheckCommand.class, () -> new CheckCommand(terminal)),
+                CommandEntry.of(LengthsCommand.class, () -> new LengthsCommand(terminal)),
+                CommandEntry.of(PlanCommand.class, () -> new PlanCommand(terminal)),
+                CommandEntry.of(ShowCommand.class, () -> new ShowCommand(terminal)),
+                CommandEntry.of(SheetCommand.class, () -> new SheetCommand(terminal)),
+                CommandEntry.of(MeasureCommand.class, () -> new MeasureCommand(terminal)),
+                CommandEntry.of(CalibrateCommand.class, () -> new CalibrateCommand(terminal)),
+                CommandEntry.withMore(QuoteCommand.class, () -> quote(terminal, isCalled)),
+                CommandEntry.withMore(OrdersCommand.class, () -> orders(terminal, isCalled)),
+                CommandEntry.withMore(StockCommand.class, () -> StockCommand.command(terminal, isCalled)),
+                CommandEntry.of(ServeCommand.class, () -> new ServeCommand(terminal)),
+                CommandEntry.of(BuyCommand.class, () -> new BuyCommand(terminal)),
+                CommandEntry.of(ReorderCommand.class, () -> new ReorderCommand(terminal)),
+                CommandEntry.of(ValueCommand.class, () -> new ValueCommand(terminal)));
     }
 
     /** Every command there is, each of them whole: for what tells of all of them. */
@@ -175,7 +175,8 @@ public final class Main {
                                 Stream.of(
                                         CommandEntry.of(
                                                 OrdersDeliverCommand.class, () -> new OrdersDeliverCommand(terminal)),
-                                        CommandEntry.of(OrdersNoteCommand.class, () -> new OrdersNoteCommand(terminal))))
+                                        CommandEntry.of(
+                                                OrdersNoteCommand.class, () -> new OrdersNoteCommand(terminal))))
                         .toList());
     }
 

@@ -38,8 +38,8 @@ public record ShortWork(String rope, Length cut, Sentence why, Sentence help) {
                 .forEach(each -> alike.computeIfAbsent(work(view, each), key -> new ArrayList<>())
                         .add(piece(view, each)));
         Map<ShortWork, List<String>> told = new LinkedHashMap<>();
-        alike.forEach((work, pieces) -> told.put(
-                work.of(pieces), pieces.stream().map(Piece::id).toList()));
+        alike.forEach((work, pieces) ->
+                told.put(work.of(pieces), pieces.stream().map(Piece::id).toList()));
         return told;
     }
 
@@ -59,7 +59,9 @@ public record ShortWork(String rope, Length cut, Sentence why, Sentence help) {
     /** What helps one of several pieces does not help them all; a set is helped as a whole. */
     private ShortWork of(List<Piece> pieces) {
         boolean several = pieces.size() > 1 && !pieces.get(0).isMatched();
-        return several ? new ShortWork(rope, cut, why, Sentence.of("for one of them, ").and(help)) : this;
+        return several
+                ? new ShortWork(rope, cut, why, Sentence.of("for one of them, ").and(help))
+                : this;
     }
 
     private static Sentence reason(Unplanned unplanned) {

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 final class StockHelpTest {
     static Stream<String> commands() {
         Terminal terminal = new Terminal(System.out, System.err, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
-        return StockCommand.command(terminal, name -> false).getSubcommands().keySet().stream().sorted();
+        return StockCommand.command(terminal, name -> false).getSubcommands().keySet().stream()
+                .sorted();
     }
 
     @ParameterizedTest
@@ -45,7 +46,9 @@ final class StockHelpTest {
         Terminal terminal = new Terminal(System.out, System.err, StandardCharsets.UTF_8, Ink.PLAIN, Tape.DRAWN);
         assertEquals(
                 StockCommand.IN_THE_DAY,
-                List.copyOf(StockCommand.command(terminal, name -> false).getSubcommands().keySet()));
+                List.copyOf(StockCommand.command(terminal, name -> false)
+                        .getSubcommands()
+                        .keySet()));
     }
 
     @Test

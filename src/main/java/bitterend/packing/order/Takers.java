@@ -110,7 +110,9 @@ final class Takers {
             if (!isOfOneLine(piece, other) && !waiting.contains(other)) {
                 for (int mate : bench.piecesOf(bench.jobOf(bench.numberOf(other.id())))) {
                     waiting.add(bench.piece(mate));
-                    missing -= rack.runOf(mate) == run ? cut(bench.piece(mate), run).mm() + bench.loss(run) : 0;
+                    missing -= rack.runOf(mate) == run
+                            ? cut(bench.piece(mate), run).mm() + bench.loss(run)
+                            : 0;
                 }
             }
         }

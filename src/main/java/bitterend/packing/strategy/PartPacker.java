@@ -226,8 +226,7 @@ final class PartPacker {
 
     /** Says what the best so far costs, and leaves undone. */
     private void tell(Cost bound) {
-        share.tell(
-                part, bestCost, bound, part.pieces().size() - best.places().size());
+        share.tell(part, bestCost, bound, part.pieces().size() - best.places().size());
     }
 
     /** Where work stays undone the rope alone may prove more than what the engines had time for. */

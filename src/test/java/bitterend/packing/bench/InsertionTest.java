@@ -39,7 +39,8 @@ final class InsertionTest {
 
         /** Jobs in any order. */
         List<Integer> jobs() {
-            List<Integer> jobs = new ArrayList<>(IntStream.range(0, bench.jobs()).boxed().toList());
+            List<Integer> jobs =
+                    new ArrayList<>(IntStream.range(0, bench.jobs()).boxed().toList());
             Insertion.shuffle(jobs, dice);
             return jobs;
         }
@@ -165,7 +166,8 @@ final class InsertionTest {
             for (int job : shop.jobs()) {
                 long least = Long.MAX_VALUE;
                 int places = 0;
-                for (int[] holder : shop.bench.isSet(job) ? shop.bench.asListed().holders(job) : List.<int[]>of()) {
+                for (int[] holder :
+                        shop.bench.isSet(job) ? shop.bench.asListed().holders(job) : List.<int[]>of()) {
                     if (shop.insertion.insertOn(job, holder, choice == Choice.CHEAPEST ? Choice.TIGHTEST : choice)) {
                         least = Math.min(
                                 least,

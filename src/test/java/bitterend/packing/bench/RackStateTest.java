@@ -246,7 +246,9 @@ final class RackStateTest {
                 for (int rope = 0; rope < random.bench.runTable.ropeOfLot.length; rope++) {
                     Map<Integer, Integer> counts = random.lotsOf(order, rope);
                     splits += Math.max(0, counts.size() - 1);
-                    closeness += counts.values().stream().mapToLong(n -> (long) n * n).sum();
+                    closeness += counts.values().stream()
+                            .mapToLong(n -> (long) n * n)
+                            .sum();
                 }
                 for (int lot = 0; lot < random.lots(); lot++) {
                     Map<Integer, Integer> counts = random.lotsOf(order, random.bench.runTable.ropeOfLot[lot]);

@@ -119,7 +119,8 @@ final class FewestCheckTest {
             Node hollow = eachLeaf(
                     proof.root(),
                     node -> at[0]-- == 0
-                            ? new Leaf(java.util.Collections.nCopies(proof.lines().size(), 0L))
+                            ? new Leaf(
+                                    java.util.Collections.nCopies(proof.lines().size(), 0L))
                             : node);
             assertFalse(fault(hollow).isEmpty(), "leaf " + which + " of " + all);
         }

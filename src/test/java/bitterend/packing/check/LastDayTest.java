@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Counted off a calendar by hand: Thursday 2026-03-05 is closed, the 7th and 8th are a weekend. */
 final class LastDayTest {
-    private static final ShopCalendar CALENDAR = new ShopCalendar(
-            Set.of(LocalDate.of(2026, 3, 5)), ShopCalendar.USUAL.next(), ShopCalendar.USUAL.soon());
+    private static final ShopCalendar CALENDAR =
+            new ShopCalendar(Set.of(LocalDate.of(2026, 3, 5)), ShopCalendar.USUAL.next(), ShopCalendar.USUAL.soon());
 
     private static final LastDay DAYS = new LastDay(CALENDAR);
 
@@ -42,9 +42,7 @@ final class LastDayTest {
 
     @Test
     void workWithoutADay_hasNoLastOne() {
-        assertEquals(
-                LocalDate.MAX,
-                lastDay(piece("A", 1_000).due(LocalDate.MAX).finishing(3)));
+        assertEquals(LocalDate.MAX, lastDay(piece("A", 1_000).due(LocalDate.MAX).finishing(3)));
     }
 
     @Test

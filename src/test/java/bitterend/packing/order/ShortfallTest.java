@@ -51,7 +51,8 @@ final class ShortfallTest {
     void pieceOfTheSameLine_isNotToBePutOff() {
         PlainShop shop = PlainShop.of(10, 1_000).reel("A", 9_000).pieces("1", 6_000, 2);
         assertEquals(
-                List.of("receive at least 6.000 m of R in one length"), helps(shop, Map.of("1/1.1", new RunId("A", 1))));
+                List.of("receive at least 6.000 m of R in one length"),
+                helps(shop, Map.of("1/1.1", new RunId("A", 1))));
         assertEquals(
                 List.of("receive at least 6.000 m of R in one length, or put off 2/1.1"),
                 helps(

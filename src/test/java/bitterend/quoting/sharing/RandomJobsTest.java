@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 final class RandomJobsTest {
     /** Never so few that a kind of job which is asked for does not turn up. */
     private static final int JOBS = Math.max(20, Integer.getInteger("shops", 200) / 4);
+
     private static final Packer FULL = FullStrategy.patternsAlone();
 
     /** A job of a few small parties; every kind of price and value curve turns up. */
