@@ -18,6 +18,7 @@ import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
@@ -183,7 +184,9 @@ final class Shortfall {
 
     /** What pieces take together off one length, with what is lost at the cuts between them. */
     private Length withCuts(Length pieces, List<Piece> set) {
-        Length loss = problem.ropes().get(set.get(0).orderedRope()).cutting().loss();
+        Length loss = Optional.ofNullable(problem.ropes().get(set.get(0).orderedRope()))
+                .map(rope -> rope.cutting().loss())
+                .orElse(Length.ZERO);
         return pieces.plus(loss.times(set.size() - 1));
     }
 

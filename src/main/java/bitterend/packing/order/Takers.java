@@ -121,7 +121,7 @@ final class Takers {
 
     private static boolean isOfOneLine(Piece one, Piece other) {
         return one.order().equals(other.order())
-                && one.source().line() == other.source().line();
+                && one.source().line().equals(other.source().line());
     }
 
     private Length cut(Piece piece, int run) {
