@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.finding.Finding;
+import bitterend.packing.Horizon;
 import bitterend.packing.ReelDraw;
 import bitterend.report.page.Block;
 import bitterend.report.page.Document;
@@ -90,9 +91,11 @@ public final class PlanPage {
     public Document reasons(PlanView view) {
         Writing page = titled(view);
         Cautions.leftOut(view.notes()).forEach(page::paragraph);
-        if (view.plan().unplanned().isEmpty()) {
+        List<Horizon.Waiting> waiting = view.problem().horizon().waiting();
+        if (view.plan().unplanned().isEmpty() && waiting.isEmpty()) {
             page.paragraph("Every piece is planned.");
         }
+        waiting.forEach(each -> page.paragraph(WaitingWords.of(each)));
         unplanned(page, view);
         Cautions.write(page, notes(view));
         return page.document();

@@ -59,13 +59,20 @@ final class PlanScreen {
     }
 
     private String planned() {
-        int wanted = view.problem().pieces().size();
+        int wanted = view.problem().pieces().size() + waiting();
         int planned = view.planned();
         return "Planned: "
                 + (planned == wanted
                         ? "all " + FindingsPage.count(wanted, "piece")
                         : planned + " of " + FindingsPage.count(wanted, "piece"))
                 + " off " + FindingsPage.count(draws.size(), "reel") + onOrder() + ".";
+    }
+
+    /** Pieces of the days looked at that are not cut ahead while rope is short: they are on no reel. */
+    private int waiting() {
+        return view.problem().horizon().waiting().stream()
+                .mapToInt(each -> each.pieces().size())
+                .sum();
     }
 
     private String onOrder() {

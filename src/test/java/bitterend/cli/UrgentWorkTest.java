@@ -78,7 +78,8 @@ final class UrgentWorkTest {
         Run run = plan(orders, "R1,B12,10 m,no\n");
         assertEquals(0, run.code(), run.err());
         String page = run.out().replaceAll("\\s+", " ");
-        assertTrue(page.contains("Planned: all 1 piece"), page);
+        assertTrue(page.contains("Planned: 1 of 3 pieces"), page);
+        assertFalse(page.contains("Every piece is planned"), page);
         assertTrue(
                 page.contains("2 pieces of B12 are not cut ahead: what is in the house is kept for what comes first and"
                         + " none is on order."),
