@@ -6,6 +6,7 @@ import bitterend.exchange.PlanFacts;
 import bitterend.measure.Length;
 import bitterend.measure.Moments;
 import bitterend.measure.Sentence;
+import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Movement;
 import bitterend.stock.Movement.Kind;
@@ -17,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What happened to the reels of a plan since it was made. */
 final class ReelsSince {
@@ -111,7 +113,41 @@ final class ReelsSince {
                 .map(movement -> remark(movement, since.changesTheRope(movement)))
                 .forEach(remarks::add);
         hold.ifPresent(held -> remarks.add(Remark.hold(reel, ReelSince.told(held))));
+        if (!since.changes().isEmpty()) {
+            tooShort(history, since, draw).ifPresent(remarks::add);
+        }
         return remarks;
+    }
+
+    /** The first cut that what is on the reel now does not hold any more, by what is sure of it. */
+    private static Optional<Remark> tooShort(List<Movement> history, ReelSince since, ReelDraw draw) {
+        Movement.Entry last = history.get(history.size() - 1).entry();
+        Set<String> posted = since.posted(draw);
+        List<Cut> open = draw.cuts().stream()
+                .filter(cut -> !posted.contains(cut.piece()))
+                .toList();
+        if (last.gone() || open.isEmpty()) {
+            return Optional.empty();
+        }
+        Length before = posted.isEmpty() ? Length.ZERO : open.get(0).from();
+        Length sure = Length.max(
+                Length.ZERO,
+                last.after()
+                        .contents()
+                        .certainEnd()
+                        .minus(last.after().contents().leadTrim()));
+        return open.stream()
+                .filter(cut -> cut.to().minus(before).isLongerThan(sure))
+                .findFirst()
+                .map(cut -> new Remark(
+                        draw.reel(),
+                        "",
+                        Sentence.of("reel " + draw.reel() + ": ")
+                                .and(sure)
+                                .and(" of it can be counted on now, too little for " + cut.piece()
+                                        + " where the plan has it; plan again"),
+                        false,
+                        Remark.About.ANYTHING));
     }
 
     private static Remark remark(Movement movement, boolean bars) {

@@ -76,9 +76,8 @@ final class Takers {
                         : line.getKey() + " (" + line.getValue().size() + " pieces)")
                 .collect(Collectors.joining(", "));
         int more = lines.size() - NAMED;
-        return Sentence.of("; ")
-                .and(taken)
-                .and(" of that rope went to " + named + (more > 0 ? " and " + more + " more order lines" : ""));
+        String others = more == 1 ? " and 1 more order line" : " and " + more + " more order lines";
+        return Sentence.of("; ").and(taken).and(" of that rope went to " + named + (more > 0 ? others : ""));
     }
 
     /**
