@@ -27,9 +27,11 @@ final class CountedShortTest {
         shop = made.toString();
         Files.writeString(
                 made.resolve("orders.csv"),
-                "order,line,customer,rope,length,end_a,end_b,quantity,due,priority\n"
-                        + "1,1,Hollow Quay,DB12,12 m,plain,plain,2,2026-03-06,5\n"
-                        + "2,1,Ferry Co,DB12,9 m,plain,plain,1,2026-03-06,5\n");
+                """
+                order,line,customer,rope,length,end_a,end_b,quantity,due,priority
+                1,1,Hollow Quay,DB12,12 m,plain,plain,2,2026-03-06,5
+                2,1,Ferry Co,DB12,9 m,plain,plain,1,2026-03-06,5
+                """);
         Files.writeString(made.resolve("reels.csv"), "reel,rope,lot,length,full\nR1,DB12,L1,60 m,no\n");
         run("stock", "open", shop);
         run("plan", shop, "--time", "300ms");
