@@ -16,9 +16,9 @@ import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
@@ -184,10 +184,9 @@ final class Shortfall {
 
     /** What pieces take together off one length, with what is lost at the cuts between them. */
     private Length withCuts(Length pieces, List<Piece> set) {
-        Length loss = Optional.ofNullable(problem.ropes().get(set.get(0).orderedRope()))
-                .map(rope -> rope.cutting().loss())
-                .orElse(Length.ZERO);
-        return pieces.plus(loss.times(set.size() - 1));
+        long loss =
+                Arrays.stream(homesOf(set.get(0))).mapToLong(bench::loss).max().orElse(0);
+        return pieces.plus(new Length(loss).times(set.size() - 1));
     }
 
     private static Sentence receive(Piece piece, Length length) {
