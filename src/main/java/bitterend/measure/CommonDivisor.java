@@ -4,7 +4,7 @@ package bitterend.measure;
 public final class CommonDivisor {
     private CommonDivisor() {}
 
-    /** Of two numbers that are not negative; the other one where one of them is 0. */
+    /** Never negative, by Euclid; the other one where one of them is 0. */
     public static long of(long one, long other) {
         long a = one;
         long b = other;
@@ -13,6 +13,6 @@ public final class CommonDivisor {
             a = b;
             b = rest;
         }
-        return a;
+        return Math.abs(a);
     }
 }

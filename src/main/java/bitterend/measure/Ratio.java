@@ -17,21 +17,9 @@ public record Ratio(long numerator, long denominator) implements Comparable<Rati
         if (denominator <= 0) {
             throw new IllegalArgumentException("denominator must be positive: " + denominator);
         }
-        long divisor = commonDivisor(numerator, denominator);
+        long divisor = CommonDivisor.of(numerator, denominator);
         numerator /= divisor;
         denominator /= divisor;
-    }
-
-    /** Euclid's; the second is positive, and so is what divides both. */
-    private static long commonDivisor(long any, long positive) {
-        long divided = any;
-        long divisor = positive;
-        while (divisor != 0) {
-            long rest = divided % divisor;
-            divided = divisor;
-            divisor = rest;
-        }
-        return Math.abs(divided);
     }
 
     public static Ratio of(long whole) {
