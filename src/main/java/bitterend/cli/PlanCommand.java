@@ -216,7 +216,12 @@ final class PlanCommand implements Callable<Integer> {
                     new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
             PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
             told.planned(planned);
-            return keep(now, verb, planned.problem(), planned);
+            if (!interrupt.isAsked()) {
+                return keep(now, verb, planned.problem(), planned);
+            }
+            told.stopped();
+            keep(now, verb, planned.problem(), planned);
+            return ExitCode.STOPPED;
         }
     }
 

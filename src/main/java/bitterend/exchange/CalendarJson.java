@@ -9,8 +9,6 @@ import bitterend.packing.ShopCalendar;
 import bitterend.packing.ShopCalendar.Ahead;
 import java.time.LocalDate;
 import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -42,20 +40,23 @@ final class CalendarJson {
         JsonObject urgency = shop.object("urgency");
         Fields limits = urgency.fields();
         ShopCalendar usual = ShopCalendar.USUAL;
+        Ahead third = limits.optional("third", CalendarJson::ahead, usual.next());
+        Ahead fourth = limits.optional("fourth", CalendarJson::ahead, usual.soon());
+        if (third.inFifths() > fourth.inFifths()) {
+            limits.warning("third", "no further ahead than the fourth class, which reaches " + text(fourth));
+        }
         return new ShopCalendar(
-                closed(shop),
-                limits.optional("third", CalendarJson::ahead, usual.next()),
-                limits.optional("fourth", CalendarJson::ahead, usual.soon()),
-                shop.fields().optional("horizon", CalendarJson::ahead, usual.horizon()));
+                closed(shop), third, fourth, shop.fields().optional("horizon", CalendarJson::ahead, usual.horizon()));
     }
 
-    /** Each day of the list is read as if it were a field of its own, so that a wrong one is told by its text. */
+    /** The days of the list; one that stands there twice is told. */
     private static Set<LocalDate> closed(JsonObject shop) {
-        List<String> days = shop.texts("closed");
         Set<LocalDate> closed = new HashSet<>();
-        for (int i = 0; i < days.size(); i++) {
-            Fields day = shop.fields().only(Set.of(), Map.of("closed", days.get(i)));
-            closed.add(day.require("closed", Readings::day, LocalDate.MIN));
+        for (Fields day : shop.entries("closed")) {
+            LocalDate read = day.require("", Readings::day, LocalDate.MIN);
+            if (day.sound() && !closed.add(read)) {
+                day.warning("", "a day that is not in the list yet");
+            }
         }
         return closed;
     }

@@ -145,7 +145,7 @@ public final class Eligibility {
         return unless(
                 carriesPapers(piece, reel),
                 Rule.CERTIFICATE,
-                () -> Sentence.of(piece.id() + " needs a " + piece.certificate() + " certificate; " + reel.id()
+                () -> Sentence.of(piece.id() + " needs " + Words.certificate(piece.certificate()) + "; " + reel.id()
                         + " carries " + (has.isEmpty() ? "none" : has)));
     }
 

@@ -40,5 +40,10 @@ public record ShopCalendar(Set<LocalDate> closed, Ahead next, Ahead soon, Ahead 
                 throw new IllegalArgumentException("from 0 to " + MOST + " days: " + days);
             }
         }
+
+        /** How far that usually reaches, to compare one with another: in fifths of a day, a working day being 7 of them. */
+        public int inFifths() {
+            return days * (working ? 7 : 5);
+        }
     }
 }

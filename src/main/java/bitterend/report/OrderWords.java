@@ -6,6 +6,7 @@ import bitterend.day.SparePiece;
 import bitterend.day.SparePieces.Use;
 import bitterend.finding.CommandWord;
 import bitterend.measure.Written;
+import bitterend.packing.Words;
 import bitterend.report.page.Document;
 import bitterend.report.page.Writing;
 import bitterend.stock.Ordered;
@@ -67,8 +68,8 @@ public final class OrderWords {
                     + again(change);
             case TOO_SHORT -> piece + ": " + wasAndIs(change) + "; it takes " + figures.length(change.needed())
                     + " and is cut at " + length + "; " + again(change);
-            case CERTIFICATE -> piece + ": ordered with a "
-                    + change.now().terms().certificate() + " certificate now, which its rope does not carry; "
+            case CERTIFICATE -> piece + ": ordered with "
+                    + Words.certificate(change.now().terms().certificate()) + " now, which its rope does not carry; "
                     + again(change);
             case OWN_ROPE -> piece + ": ordered "
                     + (change.now().terms().ownRope() ? "in the customer's own rope" : "in the shop's rope")

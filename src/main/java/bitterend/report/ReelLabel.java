@@ -1,6 +1,7 @@
 package bitterend.report;
 
 import bitterend.packing.HeldWords;
+import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -39,12 +40,18 @@ public final class ReelLabel {
                 .toList();
     }
 
-    /** Its flaws, such as {@code flaw 9.500 m to 9.800 m (chafed)}. */
+    /** Its flaws, such as {@code flaw 9.500 m to 9.800 m +/- 0.050 m (chafed)}. */
     static List<String> flaws(Reel reel, Figures figures) {
         return reel.flaws().stream()
-                .map(flaw -> "flaw " + figures.length(flaw.from()) + " to " + figures.length(flaw.to())
-                        + (flaw.what().isEmpty() ? "" : " (" + flaw.what() + ")"))
+                .map(flaw -> "flaw " + stretch(flaw, figures) + (flaw.what().isEmpty() ? "" : " (" + flaw.what() + ")"))
                 .toList();
+    }
+
+    /** Where a flaw lies, as it was marked: one mark or two, and how far they may be off. */
+    static String stretch(Flaw flaw, Figures figures) {
+        return figures.length(flaw.from())
+                + (flaw.to().equals(flaw.from()) ? "" : " to " + figures.length(flaw.to()))
+                + (flaw.uncertainty().isPositive() ? " +/- " + figures.length(flaw.uncertainty()) : "");
     }
 
     /** Its certificate and its last day, as far as they are stated. */

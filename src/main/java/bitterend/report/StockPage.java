@@ -265,7 +265,7 @@ public final class StockPage {
                     + String.join(
                             ", ",
                             reel.flaws().stream()
-                                    .map(flaw -> figures.length(flaw.from()) + " to " + figures.length(flaw.to()))
+                                    .map(flaw -> ReelLabel.stretch(flaw, figures))
                                     .toList()));
             default -> {}
         }
@@ -279,7 +279,8 @@ public final class StockPage {
 
     private String known(Reel reel) {
         Length uncertainty = reel.contents().uncertainty();
-        return reel.contents().known().word() + (uncertainty.isPositive() ? " -" + figures.length(uncertainty) : "");
+        return reel.contents().known().word()
+                + (uncertainty.isPositive() ? ", at worst " + figures.length(uncertainty) + " less" : "");
     }
 
     private static String state(Holding holding) {

@@ -184,6 +184,7 @@ final class BenchScreen implements Screen {
                                 .count(),
                         draw.cuts().size(),
                         plan.view().isPromise(draw),
+                        plan.days().out().contains(draw.reel()),
                         isPlannedAgain(plan, draw)))
                 .toList();
         site.show(

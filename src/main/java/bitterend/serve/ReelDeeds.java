@@ -225,6 +225,7 @@ final class ReelDeeds {
                 form.text("onOrder"),
                 paid(length == null ? Length.ZERO : length.roundedDown()));
         if (!form.sound()) {
+            takenId(request.reel());
             return Done.NOTHING;
         }
         ReceiveReel.Result result = new ReceiveReel(desk, now.shop()).receive(request);
@@ -232,6 +233,13 @@ final class ReelDeeds {
                 ? received.booked()
                 : ((ReceiveReel.Result.NotReceived) result).why();
         return Done.of(booking).telling(result.warnings());
+    }
+
+    /** Beside other mistakes, so that they are mended together; alone it is the ledger that refuses. */
+    private void takenId(String reel) {
+        if (new AskRack(now.at()).history(reel) instanceof AskRack.Found.History) {
+            form.wrong("reel", "there is a reel " + reel + " already; give this one a new id");
+        }
     }
 
     /** Books in, under its number here, a reel that another loft sent. */

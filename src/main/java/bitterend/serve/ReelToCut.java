@@ -10,11 +10,25 @@ package bitterend.serve;
  * @param cut how many of its pieces are cut
  * @param cuts of how many
  * @param promised whether it need not be cut today, and its sheet is not out: it is planned again before its day
+ * @param issued whether its sheet is out
  * @param again whether what is not cut of it is to be planned again: it has ended, or is not to be cut by this plan any more
  */
 public record ReelToCut(
-        String id, String rope, String place, String path, int cut, int cuts, boolean promised, boolean again) {
+        String id,
+        String rope,
+        String place,
+        String path,
+        int cut,
+        int cuts,
+        boolean promised,
+        boolean issued,
+        boolean again) {
     public boolean done() {
         return cut == cuts;
+    }
+
+    /** Whether it is cut today and its sheet is not out yet. */
+    public boolean toIssue() {
+        return !promised && !issued;
     }
 }

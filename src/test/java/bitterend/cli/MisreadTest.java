@@ -36,7 +36,7 @@ final class MisreadTest {
                 "stock receive SHOP N-1 LAID-14 60m --tolerance x | --tolerance: found \"x\", expected a share from 0"
                         + " to 50 %; write the tolerance as 2 or 2 %",
                 "plan SHOP --time | --time: its value is missing; such as: --time 10s",
-                "plan SHOP --time x | --time: found \"x\", expected a time limit such as 10s, 500ms or 2m",
+                "plan SHOP --time x | --time: found \"x\", expected a time limit such as 10s, 500ms or 2m, above 0",
                 "plan SHOP --seed x | --seed: found \"x\", expected a whole number",
                 "plan SHOP --seed 1 --seed 2 | --seed: given twice; give it once",
                 "plan SHOP --effort mad | --effort: found \"mad\", expected quick, thorough or reproducible",

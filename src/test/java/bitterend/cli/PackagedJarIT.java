@@ -89,6 +89,40 @@ final class PackagedJarIT {
         return Path.of(System.getProperty("java.home"), "bin", "java").toString();
     }
 
+    /** The search is broken off once it has told of a first plan; that plan is printed whole and kept, and it is said why. */
+    @Test
+    void ctrlC_keepsTheBestPlanSoFar_andSaysThatItWasStopped() throws IOException, InterruptedException {
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "signals are sent by a shell");
+        Path plan = folder.resolve("stopped.json");
+        Path out = folder.resolve("stopped.txt");
+        Path err = folder.resolve("stopped-err.txt");
+        Process process = new ProcessBuilder(
+                        java(),
+                        "-Xmx1g",
+                        "-jar",
+                        packaged().toString(),
+                        "plan",
+                        "demo-data/gannet-loft",
+                        "--time",
+                        "120s",
+                        "--out",
+                        plan.toString())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        for (int i = 0; i < 600 && !Files.readString(err).contains("bound"); i++) {
+            Thread.sleep(100);
+        }
+        new ProcessBuilder("/bin/sh", "-c", "kill -INT " + process.pid())
+                .start()
+                .waitFor();
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it goes on");
+        assertEquals(130, process.exitValue());
+        assertTrue(Files.readString(err).contains("stopped: this is the best plan"), Files.readString(err));
+        assertTrue(Files.readString(out).startsWith("Cutting plan for 2026-03-02"), Files.readString(out));
+        assertTrue(Files.readString(plan).startsWith("{"));
+    }
+
     /** Through a link, from another folder, with and without its archive of classes, in a run that leaves a compiler out. */
     @Test
     void launcher_isTheSameProgram() throws IOException, InterruptedException {

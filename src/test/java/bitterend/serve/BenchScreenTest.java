@@ -283,6 +283,24 @@ final class BenchScreenTest {
     }
 
     /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
+    /** Who issues the sheets sees that they are out, and has nothing left to press. */
+    @Test
+    void issuedSheets_areSeenOnTheTilesOfTheirReels() throws Exception {
+        Path orders = loft.file("orders.csv");
+        Files.writeString(orders, Files.readString(orders).replace("2026-03-03", "2026-03-02"));
+        loft.plans();
+        String issue = "Issue today's sheets";
+        Seen before = loft.ada().get("/bench");
+        assertTrue(before.text().contains(issue), before.text());
+        assertFalse(before.text().contains("sheet issued"), before.text());
+        Seen issued = loft.ada().post("/issue", Map.of());
+        assertEquals(200, issued.status(), issued.text());
+        Seen after = loft.ada().get("/bench");
+        assertFalse(after.text().contains(issue), after.text());
+        assertTrue(after.text().contains("Today's sheets are issued."), after.text());
+        assertTrue(after.text().contains("sheet issued"), after.text());
+    }
+
     @Test
     void whatTheBenchCuts_isNoChangeToIt() throws InterruptedException {
         loft.plans();

@@ -55,7 +55,7 @@ final class RackScreenTest {
     @Test
     void rack_showsWhatIsToBeKnownAndWhatItIsWorth() {
         Seen rack = loft.ada().get("/rack");
-        assertTrue(rack.text().contains("flaw 9.500 m to 9.800 m (chafed)"), rack.text());
+        assertTrue(rack.text().contains("flaw 9.500 m to 9.800 m +/- 0.100 m (chafed)"), rack.text());
         assertTrue(rack.text().matches(".*E8 LAID-14 12 33.5 m hook 2 .*EUR.*"), rack.text());
     }
 
@@ -79,7 +79,7 @@ final class RackScreenTest {
     @Test
     void pageOfAReel_hasFlawsValueAndHistory() {
         String page = reel("E8");
-        assertTrue(page.contains("flaws flaw 9.500 m to 9.800 m (chafed)"), page);
+        assertTrue(page.contains("flaws flaw 9.500 m to 9.800 m +/- 0.100 m (chafed)"), page);
         assertTrue(page.contains("received 2025-06-18"), page);
         assertTrue(page.matches(".*worth on the rack today [0-9.]+ EUR.*"), page);
         assertTrue(page.contains("Bo E8 received"), page);
@@ -106,6 +106,10 @@ final class RackScreenTest {
         assertEquals(422, wrong.status());
         assertTrue(wrong.text().contains("found \"31.12.\", expected a day such as 2026-03-02"), wrong.text());
         assertTrue(wrong.page().contains("value=\"110 m\""), "what was typed stays");
+        form.put("reel", "E7");
+        assertTrue(
+                loft.ada().post("/rack/receive", form).text().contains("there is a reel E7 already"), "told beside it");
+        form.put("reel", "E20");
         form.put("useBy", "2028-12-31");
         form.put("rope", "LAID-15");
         assertTrue(loft.ada().post("/rack/receive", form).text().contains("there is no rope LAID-15 in ropes.json"));
@@ -113,7 +117,7 @@ final class RackScreenTest {
         Seen booked = loft.ada().post("/rack/receive", form);
         assertEquals(200, booked.status(), booked.text());
         assertEquals("Ada", last().act().who());
-        assertTrue(reel("E20").contains("110 m, nominal -1.650 m"), reel("E20"));
+        assertTrue(reel("E20").contains("nominal, at worst 1.650 m less"), reel("E20"));
         assertTrue(reel("E20").contains("use by 2028-12-31"));
         String label = loft.ada().get("/print/label?id=E20").page();
         assertTrue(label.contains("<b>E20</b>") && label.contains("lot 16") && label.contains("2028-12-31"));

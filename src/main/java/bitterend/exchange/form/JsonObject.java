@@ -76,16 +76,24 @@ public final class JsonObject {
 
     /** The texts of a list inside this one. */
     public List<String> texts(String name) {
-        List<String> texts = new ArrayList<>();
+        return entries(name).stream()
+                .map(entry -> entry.filled().getOrDefault("", ""))
+                .toList();
+    }
+
+    /** Each text of a list inside this one as the one field, without a name, of a place of its own. */
+    public List<Fields> entries(String name) {
+        List<Fields> entries = new ArrayList<>();
         JsonNode list = list(name);
         for (int i = 0; i < list.size(); i++) {
+            String place = pointer + "/" + escaped(name) + "/" + i;
             if (list.get(i).isValueNode()) {
-                texts.add(list.get(i).asText().strip());
+                entries.add(new Fields(file, place, Map.of("", list.get(i).asText()), findings));
             } else {
-                findings.add(Finding.error(file, pointer + "/" + escaped(name) + "/" + i, "", "", "a text"));
+                findings.add(Finding.error(file, place, "", "", "a text"));
             }
         }
-        return texts;
+        return entries;
     }
 
     /** A list inside this one, told where something else stands there; an empty one where there is none. */

@@ -7,6 +7,7 @@ import bitterend.packing.Arrival;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Pin;
 import bitterend.packing.ReelDraw;
+import bitterend.packing.Words;
 import bitterend.stock.Reel;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -109,7 +110,7 @@ final class Facts {
         }
         if (!piece.certificate().isEmpty()
                 && !piece.certificate().equals(reel.papers().certificate())) {
-            broken.put(Check.CERTIFICATE, both.get() + ": the piece needs a " + piece.certificate() + " certificate");
+            broken.put(Check.CERTIFICATE, both.get() + ": the piece needs " + Words.certificate(piece.certificate()));
         }
         if (reel.papers().useBy().isBefore(problem.day())) {
             broken.put(

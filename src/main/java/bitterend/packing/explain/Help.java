@@ -9,6 +9,7 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
+import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
@@ -62,9 +63,7 @@ final class Help {
                 Sentence.of("receive at least ")
                         .and(piece.cut())
                         .and(" of " + piece.orderedRope() + " in one length"
-                                + (piece.certificate().isEmpty()
-                                        ? ""
-                                        : " with a " + piece.certificate() + " certificate"))));
+                                + Words.withCertificate(piece.certificate()))));
         return shown;
     }
 

@@ -11,6 +11,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
+import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
@@ -155,7 +156,7 @@ final class SetQuestion {
     }
 
     private String papers() {
-        return piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate";
+        return Words.withCertificate(piece.certificate());
     }
 
     private List<Reason> bars(Piece each, Reel reel) {

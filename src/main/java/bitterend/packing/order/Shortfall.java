@@ -11,6 +11,7 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Unplanned;
+import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
@@ -18,11 +19,18 @@ import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
     private static final String CALL_BACK = "post its sheet, or call it back with plan --withdraw";
+
+    /** What keeps a reel from a piece, and a person may end. */
+    private static final Set<Rule> TO_BE_GIVEN_FREE = EnumSet.of(Rule.ON_HOLD, Rule.RESERVED, Rule.ISSUED);
+
+    private static final int MOST_BARRED = 3;
 
     private final PackingProblem problem;
     private final Workbench bench;
@@ -120,7 +128,7 @@ final class Shortfall {
                 .and(wanted)
                 .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
                 .and(takers.whoTook(homesOf(piece)))
-                .and(held(piece));
+                .and(inTheHouse(piece));
         return say(piece, oneReel ? Rule.ONE_REEL : Rule.ONE_LOT, sentence, receive(piece, withCuts(wanted, set)));
     }
 
@@ -139,7 +147,7 @@ final class Shortfall {
                 .and(most)
                 .and(" is left in one run")
                 .and(takers.whoTook(runs))
-                .and(held(piece));
+                .and(inTheHouse(piece));
         String wait = takers.whoMightWait(piece, runs)
                 .map(others -> ", or put off " + others)
                 .orElse("");
@@ -152,10 +160,17 @@ final class Shortfall {
                 .toList();
     }
 
-    /** What is held of the reels that it may come off; empty for nothing. */
-    private Sentence held(Piece piece) {
-        List<Sentence> held = HeldWords.inTheWayOf(piece, reels(piece), problem.day());
-        return held.isEmpty() ? Sentence.NONE : Sentence.of("; ").and(Sentence.joined("; ", held));
+    /** Rope in the house that would take it, if somebody gave it free: what is held, and reels on hold or kept for others. */
+    private Sentence inTheHouse(Piece piece) {
+        List<Sentence> told = new ArrayList<>(HeldWords.inTheWayOf(piece, reels(piece), problem.day()));
+        problem.reels().stream()
+                .filter(reel -> fittingRuns(piece, List.of(reel)) > 0)
+                .map(reel -> rules.all(piece, reel))
+                .filter(bars -> bars.size() == 1
+                        && TO_BE_GIVEN_FREE.contains(bars.get(0).rule()))
+                .limit(MOST_BARRED)
+                .forEach(bars -> told.add(bars.get(0).sentence()));
+        return told.isEmpty() ? Sentence.NONE : Sentence.of("; ").and(Sentence.joined("; ", told));
     }
 
     private long fittingRuns(Piece piece, List<Reel> reels) {
@@ -192,8 +207,7 @@ final class Shortfall {
     private static Sentence receive(Piece piece, Length length) {
         return Sentence.of("receive at least ")
                 .and(length)
-                .and(" of " + piece.orderedRope() + " in one length"
-                        + (piece.certificate().isEmpty() ? "" : " with a " + piece.certificate() + " certificate"));
+                .and(" of " + piece.orderedRope() + " in one length" + Words.withCertificate(piece.certificate()));
     }
 
     private static Unplanned say(Piece piece, Rule rule, Sentence sentence, Sentence help) {

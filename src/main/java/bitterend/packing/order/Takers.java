@@ -82,7 +82,8 @@ final class Takers {
 
     /**
      * The pieces whose waiting would make room for one more on a run, those on which least is lost; a set waits whole, and
-     * pieces of the same order line do not count: with them only the names would change. None where no run would do.
+     * pieces of the same order line do not count: with them only the names would change. Where one of them is of a more urgent
+     * class that is said. None where no run would do.
      */
     Optional<String> whoMightWait(Piece piece, int[] runs) {
         Optional<List<Piece>> best = Optional.empty();
@@ -96,7 +97,12 @@ final class Takers {
             }
         }
         return best.map(waiting -> waiting.stream().limit(NAMED).map(Piece::id).collect(Collectors.joining(", "))
-                + (waiting.size() > NAMED ? " and " + (waiting.size() - NAMED) + " more pieces" : ""));
+                + (waiting.size() > NAMED ? " and " + (waiting.size() - NAMED) + " more pieces" : "")
+                + (isMoreUrgent(waiting, piece) ? " (more urgent)" : ""));
+    }
+
+    private boolean isMoreUrgent(List<Piece> waiting, Piece piece) {
+        return waiting.stream().anyMatch(other -> urgency.classOf(other) < urgency.classOf(piece));
     }
 
     /** The least urgent pieces of a run that make room together, and the rest of their sets. */

@@ -9,6 +9,8 @@ import bitterend.packing.Packing;
 import bitterend.packing.RunId;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.shops.PlainShop;
+import bitterend.stock.Reel;
+import bitterend.stock.Reel.Custody;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -73,6 +75,38 @@ final class ShortfallTest {
         assertEquals(
                 List.of("receive at least 6.000 m of R in one length, or put off 2/1.1, 2/1.2"),
                 helps(shop, Map.of("2/1.1", a, "2/1.2", a)));
+    }
+
+    /** The first helper that comes to mind is not always the right one: work of Monday for work of Friday. */
+    @Test
+    void moreUrgentWork_isPutOffKnowingly() {
+        PlainShop shop = PlainShop.of(10, 1_000)
+                .reel("A", 9_000)
+                .piece("1/1.1", "1", 6_000, PlainShop.DAY.plusDays(4), Matching.NONE)
+                .piece("2/1.1", "2", 5_000, PlainShop.DAY, Matching.NONE);
+        assertEquals(
+                List.of("receive at least 6.000 m of R in one length, or put off 2/1.1 (more urgent)"),
+                helps(shop, Map.of("2/1.1", new RunId("A", 1))));
+    }
+
+    /** Rope in the house is named that a word of the office would free; what is too short, or bars twice, is not. */
+    @Test
+    void ropeOnHoldOrKeptForOthers_isNamed() {
+        PlainShop shop = PlainShop.of(10, 1_000)
+                .reel("A", 9_000)
+                .reel(kept("B", 7_000, Custody.FREE.onHold()))
+                .reel(kept("C", 7_000, Custody.FREE.reservedFor("9")))
+                .reel(kept("D", 5_000, Custody.FREE.onHold()))
+                .pieces("1", 6_000, 2);
+        CutPlan plan = new CuttingOrder(shop.problem()).plan(new Packing(Map.of("1/1.1", new RunId("A", 1))));
+        assertEquals(
+                "1/1.2: what the other work leaves is too short for it: it takes 6.000 m and at most 2.990 m is left in one run;"
+                        + " 6.000 m of that rope went to 1/1.1; B is on hold; C is kept for order 9",
+                plan.unplanned().get(0).reason().sentence().exact());
+    }
+
+    private static Reel kept(String id, long lengthMm, Custody custody) {
+        return PlainShop.of(10, 1_000).reel(id, lengthMm).problem().reel(id).withCustody(custody);
     }
 
     private static List<String> helps(PlainShop shop, Map<String, RunId> places) {
