@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
             "",
             "A SHOP is a folder such as demo-data/eider-shed. Exit codes: 0 done, 1 internal",
             "error, 2 bad command line, 3 the input has errors, 4 some pieces could not be",
-            "planned, 5 the stock changed underneath.",
+            "planned, 5 the stock changed underneath, 130 stopped by Ctrl-C.",
             "",
             "\"bitterend\" stands for: java -jar target/bitterend.jar"
         })

@@ -72,6 +72,20 @@ final class BenchRulesTest {
                 "K1 is on hold");
     }
 
+    /** A piece that one rule bars off a reel breaks that rule alone: the others find nothing wrong with it. */
+    @Test
+    void pieceBarredByOneRule_breaksNoOther() {
+        Sketch onHold = new Sketch().with(reel("K1", 9_000).onHold()).with(piece("P1", 2_000), "K1", 1);
+        holds(BenchRules::sameRope, onHold);
+        holds(BenchRules::certificate, onHold);
+        holds(BenchRules::useBy, onHold);
+        Sketch kept = new Sketch()
+                .with(reel("K1", 9_000).reservedFor("B7"))
+                .with(piece("P1", 2_000).order("B8"), "K1", 1);
+        holds(BenchRules::onHold, kept);
+        holds(BenchRules::pinned, kept);
+    }
+
     @Test
     void reserved_servesItsOwnOrder() {
         holds(
