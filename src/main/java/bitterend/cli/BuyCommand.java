@@ -186,6 +186,7 @@ final class BuyCommand implements Callable<Integer> {
                     .advise(
                             new AdviseReels.Request(day.of(read), time, options.seed(), cores(), spending),
                             Watcher.who(interrupt::isAsked));
+            interrupt.tell(terminal, "the advice below was not searched to its end; a longer search may buy less.");
             papers.files.show(
                     terminal,
                     common.json,

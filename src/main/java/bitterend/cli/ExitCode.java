@@ -8,7 +8,7 @@ enum ExitCode {
     BAD_INPUT(3, "the input has errors, or a file cannot be read or written"),
     NOT_ALL_PLANNED(4, "done, but some pieces could not be planned"),
     STOCK_CHANGED(5, "the stock changed underneath; nothing was posted"),
-    STOPPED(130, "stopped by Ctrl-C; what was found until then is checked, kept and shown");
+    STOPPED(130, "stopped by Ctrl-C; of a plan the best one so far is checked, kept and shown");
 
     private final int number;
     private final String meaning;

@@ -1,5 +1,6 @@
 package bitterend.cli;
 
+import bitterend.report.page.Wording;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -25,6 +26,13 @@ final class Interrupt implements AutoCloseable {
     /** Whether the engines should stop. */
     boolean isAsked() {
         return asked.get();
+    }
+
+    /** Says that the work was broken off, where it was. */
+    void tell(Terminal terminal, String what) {
+        if (isAsked()) {
+            terminal.err().println(Wording.sentence("stopped: " + what));
+        }
     }
 
     @Override

@@ -156,13 +156,15 @@ final class PlanCommand implements Callable<Integer> {
         try (Interrupt interrupt = Interrupt.listening()) {
             ProgressLines progress =
                     new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
-            return told(
-                    now,
-                    new AskLate(now, plans)
-                            .ask(
-                                    new AskLate.Request(request, late.days()),
-                                    search.get(),
-                                    new Watcher(interrupt::isAsked, progress)));
+            AskLate.Result result = new AskLate(now, plans)
+                    .ask(
+                            new AskLate.Request(request, late.days()),
+                            search.get(),
+                            new Watcher(interrupt::isAsked, progress));
+            interrupt.tell(
+                    terminal,
+                    "the two plans were not searched for equally long. What they differ in may come of that: ask again.");
+            return told(now, result);
         }
     }
 
@@ -216,11 +218,12 @@ final class PlanCommand implements Callable<Integer> {
                     new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
             PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
             told.planned(planned);
-            if (!interrupt.isAsked()) {
-                return keep(now, verb, planned.problem(), planned);
+            ExitCode kept = keep(now, verb, planned.problem(), planned);
+            if (!interrupt.isAsked() || kept == ExitCode.BAD_INPUT) {
+                return kept;
             }
-            told.stopped();
-            keep(now, verb, planned.problem(), planned);
+            interrupt.tell(
+                    terminal, "this is the best plan found so far, checked like every other. Plan again to search longer.");
             return ExitCode.STOPPED;
         }
     }

@@ -80,11 +80,6 @@ final class PlanTold {
         ChangeWords.lines(since, figures).forEach(line -> say("  " + line));
     }
 
-    /** That the search was broken off: the plan is sound and in force, and longer work might have found a better one. */
-    void stopped() {
-        say("stopped: this is the best plan found so far, checked like every other. Plan again for a longer search.");
-    }
-
     private void say(String line) {
         terminal.err().println(Wording.sentence(line));
     }

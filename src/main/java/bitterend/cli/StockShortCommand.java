@@ -90,6 +90,7 @@ final class StockShortCommand implements Callable<Integer> {
                             new ForecastShortage.Request(day.of(now), until),
                             PlanSearch.of(EffortLevel.QUICK, time, seed.seed),
                             Watcher.who(interrupt::isAsked));
+            interrupt.tell(terminal, "the plan below was not searched to its end; a longer search may want less.");
             files.show(
                     terminal,
                     common.json,

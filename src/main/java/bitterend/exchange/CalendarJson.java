@@ -33,7 +33,7 @@ final class CalendarJson {
     }
 
     private static String text(Ahead ahead) {
-        return ahead.days() + (ahead.working() ? " working" : "") + " days";
+        return ahead.days() + (ahead.working() ? " working" : "") + (ahead.days() == 1 ? " day" : " days");
     }
 
     static ShopCalendar read(JsonObject shop) {
@@ -42,8 +42,13 @@ final class CalendarJson {
         ShopCalendar usual = ShopCalendar.USUAL;
         Ahead third = limits.optional("third", CalendarJson::ahead, usual.next());
         Ahead fourth = limits.optional("fourth", CalendarJson::ahead, usual.soon());
-        if (third.inFifths() > fourth.inFifths()) {
-            limits.warning("third", "no further ahead than the fourth class, which reaches " + text(fourth));
+        if (limits.sound() && third.inFifths() > fourth.inFifths()) {
+            boolean said = urgency.has("third");
+            limits.warning(
+                    said ? "third" : "fourth",
+                    said
+                            ? "no further ahead than the fourth class, which reaches " + text(fourth)
+                            : "no less far ahead than the third class, which reaches " + text(third));
         }
         return new ShopCalendar(
                 closed(shop), third, fourth, shop.fields().optional("horizon", CalendarJson::ahead, usual.horizon()));

@@ -2,12 +2,9 @@ package bitterend.packing;
 
 import bitterend.measure.Length;
 import bitterend.measure.Written;
-import java.util.regex.Pattern;
 
 /** Lengths inside sentences. */
 public final class Words {
-    private static final Pattern BEGINS_OPEN = Pattern.compile("[aeio8]", Pattern.CASE_INSENSITIVE);
-
     private Words() {}
 
     /** Metres with three digits, such as {@code 12.345 m}. */
@@ -22,9 +19,9 @@ public final class Words {
         return length.text().isEmpty() ? of(length.roundedDown()) : length.text();
     }
 
-    /** The papers that a piece must come with, such as {@code an EN 1891 certificate}. */
+    /** The papers that a piece must come with, such as {@code a certificate (EN 1891)}. */
     public static String certificate(String name) {
-        return (BEGINS_OPEN.matcher(name).lookingAt() ? "an " : "a ") + name + " certificate";
+        return "a certificate (" + name + ")";
     }
 
     /** The same after the rope that is meant; nothing where a piece needs no papers. */

@@ -184,7 +184,7 @@ final class BenchScreen implements Screen {
                                 .count(),
                         draw.cuts().size(),
                         plan.view().isPromise(draw),
-                        plan.days().out().contains(draw.reel()),
+                        sheet(plan, draw.reel()),
                         isPlannedAgain(plan, draw)))
                 .toList();
         site.show(
@@ -192,6 +192,13 @@ final class BenchScreen implements Screen {
                 "Bench",
                 "serve/bench.jte",
                 Map.of("reels", reels, "plan", plan.passed().number()));
+    }
+
+    /** Whether its sheet is out, and of which plan where that is another one. */
+    private static String sheet(Plan plan, String reel) {
+        return Optional.ofNullable(plan.days().sheets().get(reel))
+                .map(number -> number == plan.passed().number() ? "sheet issued" : "sheet of plan " + number + " issued")
+                .orElse("");
     }
 
     /** Whether what is not cut of a reel is not to be cut off it any more. Before its first cut it cannot have ended. */

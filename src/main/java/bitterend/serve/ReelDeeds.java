@@ -237,8 +237,8 @@ final class ReelDeeds {
 
     /** Beside other mistakes, so that they are mended together; alone it is the ledger that refuses. */
     private void takenId(String reel) {
-        if (new AskRack(now.at()).history(reel) instanceof AskRack.Found.History) {
-            form.wrong("reel", "there is a reel " + reel + " already; give this one a new id");
+        if (now.at().keepsLedger()) {
+            new AskRack(now.at()).taken(reel).ifPresent(words -> form.wrong("reel", words));
         }
     }
 

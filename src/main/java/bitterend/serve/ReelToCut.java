@@ -10,7 +10,7 @@ package bitterend.serve;
  * @param cut how many of its pieces are cut
  * @param cuts of how many
  * @param promised whether it need not be cut today, and its sheet is not out: it is planned again before its day
- * @param issued whether its sheet is out
+ * @param sheet that its sheet is out, in words; empty while it is not
  * @param again whether what is not cut of it is to be planned again: it has ended, or is not to be cut by this plan any more
  */
 public record ReelToCut(
@@ -21,14 +21,18 @@ public record ReelToCut(
         int cut,
         int cuts,
         boolean promised,
-        boolean issued,
+        String sheet,
         boolean again) {
     public boolean done() {
         return cut == cuts;
     }
 
-    /** Whether it is cut today and its sheet is not out yet. */
+    /** Whether it is to be cut today and its sheet is not out yet. */
     public boolean toIssue() {
-        return !promised && !issued;
+        return !promised && sheet.isEmpty() && !done() && !again;
+    }
+
+    public boolean isIssued() {
+        return !sheet.isEmpty();
     }
 }

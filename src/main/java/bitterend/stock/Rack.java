@@ -255,9 +255,17 @@ public final class Rack {
         return !Standing.movements(stock.history(id)).isEmpty();
     }
 
+    /** Why an id cannot be given to another reel; nothing for one that can. */
+    public static Optional<String> taken(Ledger.Stock stock, String id) {
+        return isKnown(stock, id)
+                ? Optional.of("there is a reel " + id + " already; give this one a new id")
+                : Optional.empty();
+    }
+
     static void refuseKnown(Ledger.Stock stock, String id) {
-        if (isKnown(stock, id)) {
-            throw new LedgerException.Refused("there is a reel " + id + " already; give this one a new id");
+        Optional<String> taken = taken(stock, id);
+        if (taken.isPresent()) {
+            throw new LedgerException.Refused(taken.get());
         }
     }
 

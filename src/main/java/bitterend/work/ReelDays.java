@@ -3,6 +3,7 @@ package bitterend.work;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.packing.CutDays;
+import bitterend.packing.Pin;
 import bitterend.packing.ReelDraw;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -23,6 +24,7 @@ public final class ReelDays {
     private final Map<String, LocalDate> days = new LinkedHashMap<>();
     private final Set<String> coming = new LinkedHashSet<>();
     private final Set<String> out;
+    private final Map<String, Integer> sheets = new LinkedHashMap<>();
 
     /**
      * @param plan a plan; one that does not say what it was made from cuts all its reels on its day
@@ -31,6 +33,10 @@ public final class ReelDays {
     public ReelDays(PlanDocument plan, Set<String> out) {
         this.out = Set.copyOf(out);
         today = plan.plan().day();
+        if (plan.facts() instanceof PlanFacts.Whole whole) {
+            whole.problem().pins().stream().filter(Pin::isIssued).forEach(pin -> sheets.put(pin.reel(), pin.issued()));
+        }
+        out.forEach(reel -> sheets.put(reel, plan.number()));
         for (ReelDraw draw : plan.plan().draws()) {
             if (plan.facts() instanceof PlanFacts.Whole whole) {
                 if (whole.problem().isComing(draw.reel())) {
@@ -52,6 +58,11 @@ public final class ReelDays {
     /** The reels whose sheets are out. */
     public Set<String> out() {
         return out;
+    }
+
+    /** The plan whose sheet of a reel is out, by its reel: this one, or an earlier one that this one was held to. */
+    public Map<String, Integer> sheets() {
+        return Collections.unmodifiableMap(sheets);
     }
 
     /** The reels of the plan that are on order: they have no sheets before they are here. */

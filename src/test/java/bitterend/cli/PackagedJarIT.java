@@ -110,15 +110,18 @@ final class PackagedJarIT {
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start();
-        for (int i = 0; i < 600 && !Files.readString(err).contains("bound"); i++) {
-            Thread.sleep(100);
+        try {
+            for (int i = 0; i < 600 && !Files.readString(err).contains("bound"); i++) {
+                Thread.sleep(100);
+            }
+            new ProcessBuilder("/bin/sh", "-c", "kill -INT " + process.pid()).start().waitFor();
+            assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it goes on");
+        } finally {
+            process.destroyForcibly();
         }
-        new ProcessBuilder("/bin/sh", "-c", "kill -INT " + process.pid())
-                .start()
-                .waitFor();
-        assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it goes on");
-        assertEquals(130, process.exitValue());
-        assertTrue(Files.readString(err).contains("stopped: this is the best plan"), Files.readString(err));
+        String told = Files.readString(err);
+        assertEquals(130, process.exitValue(), told);
+        assertTrue(told.contains("stopped: this is the best plan"), told);
         assertTrue(Files.readString(out).startsWith("Cutting plan for 2026-03-02"), Files.readString(out));
         assertTrue(Files.readString(plan).startsWith("{"));
     }

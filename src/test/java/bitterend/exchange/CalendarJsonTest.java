@@ -52,6 +52,10 @@ final class CalendarJsonTest {
                 List.of(
                         "warning /urgency third \"8 days\": no further ahead than the fourth class, which reaches 5 working days"),
                 findings("\"urgency\": {\"third\": \"8 days\", \"fourth\": \"5 working days\"}"));
+        assertEquals(
+                List.of(
+                        "warning /urgency fourth \"1 day\": no less far ahead than the third class, which reaches 1 working day"),
+                findings("\"urgency\": {\"fourth\": \"1 day\"}"));
         assertEquals(List.of(), findings("\"urgency\": {\"third\": \"7 days\", \"fourth\": \"5 working days\"}"));
     }
 }

@@ -282,7 +282,6 @@ final class BenchScreenTest {
                 loft.ada().get("/bench").text());
     }
 
-    /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
     /** Who issues the sheets sees that they are out, and has nothing left to press. */
     @Test
     void issuedSheets_areSeenOnTheTilesOfTheirReels() throws Exception {
@@ -299,8 +298,14 @@ final class BenchScreenTest {
         assertFalse(after.text().contains(issue), after.text());
         assertTrue(after.text().contains("Today's sheets are issued."), after.text());
         assertTrue(after.text().contains("sheet issued"), after.text());
+    
+        loft.plans();
+        String again = loft.ada().get("/bench").text();
+        assertTrue(again.contains("sheet of plan 1 issued"), again);
+        assertFalse(again.contains(issue), again);
     }
 
+    /** What was cut is seen at the bench; that the reel was carried elsewhere is something else. */
     @Test
     void whatTheBenchCuts_isNoChangeToIt() throws InterruptedException {
         loft.plans();

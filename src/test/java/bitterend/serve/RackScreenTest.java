@@ -117,8 +117,15 @@ final class RackScreenTest {
         Seen booked = loft.ada().post("/rack/receive", form);
         assertEquals(200, booked.status(), booked.text());
         assertEquals("Ada", last().act().who());
-        assertTrue(reel("E20").contains("nominal, at worst 1.650 m less"), reel("E20"));
+        assertTrue(reel("E20").contains("110 m, nominal, at worst 1.650 m less"), reel("E20"));
         assertTrue(reel("E20").contains("use by 2028-12-31"));
+        loft.ada().post(REEL, Map.of("about", "E20", "what", "undo", "event", "" + last().number(), "note", "wrong reel"));
+        form.put("tolerance", "much");
+        Seen undone = loft.ada().post("/rack/receive", form);
+        assertFalse(undone.text().contains("there is a reel E20 already"), "it was taken back whole");
+        form.put("tolerance", "1.5 %");
+        form.put("booking", "again");
+        assertEquals(200, loft.ada().post("/rack/receive", form).status());
         String label = loft.ada().get("/print/label?id=E20").page();
         assertTrue(label.contains("<b>E20</b>") && label.contains("lot 16") && label.contains("2028-12-31"));
         assertTrue(loft.ada().get("/print/labels").page().contains("E8"));

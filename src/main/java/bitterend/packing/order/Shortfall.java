@@ -95,7 +95,8 @@ final class Shortfall {
     private static String settle(List<Reason> bars) {
         boolean onTheBench = bars.stream().allMatch(reason -> reason.rule() == Rule.ISSUED);
         boolean toCome = bars.stream().allMatch(reason -> reason.rule() == Rule.COMES_IN_TIME);
-        return toCome ? "" : onTheBench ? CALL_BACK + ", or " : "release one of these reels, or ";
+        String release = bars.size() == 1 ? "release that reel, or " : "release one of these reels, or ";
+        return bars.isEmpty() || toCome ? "" : onTheBench ? CALL_BACK + ", or " : release;
     }
 
     private Unplanned tooLong(Piece piece, List<Reel> ofRope, Length longest) {
@@ -124,12 +125,18 @@ final class Shortfall {
                 .filter(other -> other.matching().set().equals(piece.matching().set()))
                 .toList();
         Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
+        Length room = withCuts(wanted, set);
+        List<Reason> bars = toBeGivenFree(piece, room);
         Sentence sentence = Sentence.of("set " + piece.matching().set() + " (" + set.size() + " pieces, ")
                 .and(wanted)
                 .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
                 .and(takers.whoTook(homesOf(piece)))
-                .and(inTheHouse(piece));
-        return say(piece, oneReel ? Rule.ONE_REEL : Rule.ONE_LOT, sentence, receive(piece, withCuts(wanted, set)));
+                .and(inTheHouse(piece, bars));
+        return say(
+                piece,
+                oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
+                sentence,
+                Sentence.of(settle(bars)).and(receive(piece, room)));
     }
 
     private Unplanned usedUp(Piece piece, List<Reel> allowed) {
@@ -141,17 +148,22 @@ final class Shortfall {
             }
         }
         int[] runs = homesOf(piece);
+        List<Reason> bars = toBeGivenFree(piece, piece.cut());
         Sentence sentence = Sentence.of("what the other work leaves is too short for it: it takes ")
                 .and(piece.cut())
                 .and(" and at most ")
                 .and(most)
                 .and(" is left in one run")
                 .and(takers.whoTook(runs))
-                .and(inTheHouse(piece));
+                .and(inTheHouse(piece, bars));
         String wait = takers.whoMightWait(piece, runs)
                 .map(others -> ", or put off " + others)
                 .orElse("");
-        return say(piece, Rule.PLANNED, sentence, receive(piece).and(wait));
+        return say(
+                piece,
+                Rule.PLANNED,
+                sentence,
+                Sentence.of(settle(bars)).and(receive(piece)).and(wait));
     }
 
     private List<Reel> reels(Piece piece) {
@@ -160,16 +172,32 @@ final class Shortfall {
                 .toList();
     }
 
-    /** Rope in the house that would take it, if somebody gave it free: what is held, and reels on hold or kept for others. */
-    private Sentence inTheHouse(Piece piece) {
+    /** What keeps a reel from a piece that a person may end, and that has room for it beside what is planned there. */
+    private List<Reason> toBeGivenFree(Piece piece, Length room) {
+        List<Reason> bars = new ArrayList<>();
+        for (Reel reel : problem.reels()) {
+            List<Reason> all = rules.all(piece, reel);
+            if (all.size() == 1 && TO_BE_GIVEN_FREE.contains(all.get(0).rule()) && hasRoom(reel, room)) {
+                bars.add(all.get(0));
+            }
+        }
+        return bars;
+    }
+
+    private boolean hasRoom(Reel reel, Length room) {
+        return reel.runs().stream().anyMatch(run -> {
+            int number = bench.numberOf(new RunId(reel.id(), run.index()));
+            return rack.free(number) >= room.mm();
+        });
+    }
+
+    /** Rope in the house that is held or could be given free; empty for none. */
+    private Sentence inTheHouse(Piece piece, List<Reason> bars) {
         List<Sentence> told = new ArrayList<>(HeldWords.inTheWayOf(piece, reels(piece), problem.day()));
-        problem.reels().stream()
-                .filter(reel -> fittingRuns(piece, List.of(reel)) > 0)
-                .map(reel -> rules.all(piece, reel))
-                .filter(bars -> bars.size() == 1
-                        && TO_BE_GIVEN_FREE.contains(bars.get(0).rule()))
-                .limit(MOST_BARRED)
-                .forEach(bars -> told.add(bars.get(0).sentence()));
+        bars.stream().limit(MOST_BARRED).map(Reason::sentence).forEach(told::add);
+        if (bars.size() > MOST_BARRED) {
+            told.add(Sentence.of(bars.size() - MOST_BARRED + " more such"));
+        }
         return told.isEmpty() ? Sentence.NONE : Sentence.of("; ").and(Sentence.joined("; ", told));
     }
 

@@ -96,13 +96,16 @@ final class Takers {
                 least = lost;
             }
         }
-        return best.map(waiting -> waiting.stream().limit(NAMED).map(Piece::id).collect(Collectors.joining(", "))
-                + (waiting.size() > NAMED ? " and " + (waiting.size() - NAMED) + " more pieces" : "")
-                + (isMoreUrgent(waiting, piece) ? " (more urgent)" : ""));
+        return best.map(waiting -> waiting.stream()
+                        .sorted(urgentFirst())
+                        .limit(NAMED)
+                        .map(other -> other.id() + (isMoreUrgent(other, piece) ? " (more urgent)" : ""))
+                        .collect(Collectors.joining(", "))
+                + (waiting.size() > NAMED ? " and " + (waiting.size() - NAMED) + " more pieces" : ""));
     }
 
-    private boolean isMoreUrgent(List<Piece> waiting, Piece piece) {
-        return waiting.stream().anyMatch(other -> urgency.classOf(other) < urgency.classOf(piece));
+    private boolean isMoreUrgent(Piece other, Piece piece) {
+        return urgency.classOf(other) < urgency.classOf(piece);
     }
 
     /** The least urgent pieces of a run that make room together, and the rest of their sets. */

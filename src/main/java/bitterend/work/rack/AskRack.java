@@ -8,6 +8,7 @@ import bitterend.stock.Ledger;
 import bitterend.stock.LedgerException;
 import bitterend.stock.Movement;
 import bitterend.stock.Paid;
+import bitterend.stock.Rack;
 import bitterend.stock.Reel;
 import bitterend.work.Booking;
 import bitterend.work.ShopAccess;
@@ -78,6 +79,11 @@ public final class AskRack {
         return history.isEmpty()
                 ? nothing("there is no reel " + reel + "; see bitterend stock list SHOP --all")
                 : new Found.History(history);
+    }
+
+    /** Why an id cannot be given to a reel that comes; nothing for one that can. */
+    public Optional<String> taken(String reel) {
+        return at.reading(ledger -> ledger.read(stock -> Rack.taken(stock, reel)));
     }
 
     /** What was paid for a reel and for bringing it; nothing where the ledger does not know. */

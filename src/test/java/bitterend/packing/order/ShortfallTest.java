@@ -1,12 +1,14 @@
 package bitterend.packing.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece.Bond;
 import bitterend.demand.Piece.Matching;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Packing;
 import bitterend.packing.RunId;
+import bitterend.packing.Unplanned;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.shops.PlainShop;
 import bitterend.stock.Reel;
@@ -77,32 +79,77 @@ final class ShortfallTest {
                 helps(shop, Map.of("2/1.1", a, "2/1.2", a)));
     }
 
-    /** The first helper that comes to mind is not always the right one: work of Monday for work of Friday. */
+    /** To put off work of today for work of Friday is a decision: it is said which piece is the more urgent one. */
     @Test
     void moreUrgentWork_isPutOffKnowingly() {
         PlainShop shop = PlainShop.of(10, 1_000)
                 .reel("A", 9_000)
-                .piece("1/1.1", "1", 6_000, PlainShop.DAY.plusDays(4), Matching.NONE)
-                .piece("2/1.1", "2", 5_000, PlainShop.DAY, Matching.NONE);
+                .piece("1/1.1", "1", 8_000, PlainShop.DAY.plusDays(4), Matching.NONE)
+                .piece("2/1.1", "2", 2_000, PlainShop.DAY, Matching.NONE)
+                .piece("3/1.1", "3", 4_000, PlainShop.DAY.plusDays(4), Matching.NONE);
+        RunId a = new RunId("A", 1);
         assertEquals(
-                List.of("receive at least 6.000 m of R in one length, or put off 2/1.1 (more urgent)"),
-                helps(shop, Map.of("2/1.1", new RunId("A", 1))));
+                List.of("receive at least 8.000 m of R in one length, or put off 2/1.1 (more urgent), 3/1.1"),
+                helps(shop, Map.of("2/1.1", a, "3/1.1", a)));
     }
 
-    /** Rope in the house is named that a word of the office would free; what is too short, or bars twice, is not. */
+    /** Rope in the house is named that a word of the office would free, and that is what would help. */
     @Test
     void ropeOnHoldOrKeptForOthers_isNamed() {
         PlainShop shop = PlainShop.of(10, 1_000)
                 .reel("A", 9_000)
                 .reel(kept("B", 7_000, Custody.FREE.onHold()))
                 .reel(kept("C", 7_000, Custody.FREE.reservedFor("9")))
-                .reel(kept("D", 5_000, Custody.FREE.onHold()))
                 .pieces("1", 6_000, 2);
-        CutPlan plan = new CuttingOrder(shop.problem()).plan(new Packing(Map.of("1/1.1", new RunId("A", 1))));
+        Unplanned left = unplanned(shop, Map.of("1/1.1", new RunId("A", 1)));
         assertEquals(
-                "1/1.2: what the other work leaves is too short for it: it takes 6.000 m and at most 2.990 m is left in one run;"
-                        + " 6.000 m of that rope went to 1/1.1; B is on hold; C is kept for order 9",
-                plan.unplanned().get(0).reason().sentence().exact());
+                "1/1.2: what the other work leaves is too short for it: it takes 6.000 m and at most 2.990 m is left in one"
+                        + " run; 6.000 m of that rope went to 1/1.1; B is on hold; C is kept for order 9",
+                left.reason().sentence().exact());
+        assertEquals(
+                "release one of these reels, or receive at least 6.000 m of R in one length",
+                left.help().exact());
+    }
+
+    /** Too short, on hold and kept for another, or full of the work that it is kept for: to free such rope helps nobody. */
+    @Test
+    void ropeThatWouldNotHelp_isNotNamed() {
+        PlainShop shop = PlainShop.of(10, 1_000)
+                .reel("A", 9_000)
+                .reel(kept("B", 5_000, Custody.FREE.onHold()))
+                .reel(kept("C", 7_000, Custody.FREE.reservedFor("9").onHold()))
+                .reel(kept("D", 7_000, Custody.FREE.reservedFor("8")))
+                .pieces("1", 6_000, 2)
+                .pieces("8", 3_000, 1);
+        Unplanned left = unplanned(shop, Map.of("1/1.1", new RunId("A", 1), "8/1.1", new RunId("D", 1)));
+        assertTrue(left.reason().sentence().exact().endsWith("went to 1/1.1"), left.toString());
+        assertEquals("receive at least 6.000 m of R in one length", left.help().exact());
+    }
+
+    /** A reel on hold helps a set only where it holds all of it. */
+    @Test
+    void ropeOnHold_isNamedForASetThatItHoldsWhole() {
+        Matching set = new Matching("S", Bond.ONE_REEL);
+        PlainShop shop = PlainShop.of(10, 1_000)
+                .reel("A", 6_000)
+                .reel(kept("B", 7_000, Custody.FREE.onHold()))
+                .piece("1/1.1-1", "1", 4_000, PlainShop.DAY, set)
+                .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
+        assertEquals(
+                "receive at least 8.010 m of R in one length",
+                unplanned(shop, Map.of()).help().exact());
+        assertEquals(
+                "release that reel, or receive at least 8.010 m of R in one length",
+                unplanned(shop.reel(kept("C", 8_010, Custody.FREE.onHold())), Map.of())
+                        .help()
+                        .exact());
+    }
+
+    private static Unplanned unplanned(PlainShop shop, Map<String, RunId> places) {
+        return new CuttingOrder(shop.problem())
+                .plan(new Packing(places))
+                .unplanned()
+                .get(0);
     }
 
     private static Reel kept(String id, long lengthMm, Custody custody) {
