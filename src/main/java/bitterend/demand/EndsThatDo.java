@@ -55,11 +55,11 @@ record EndsThatDo(SpliceBook splices, Rope rope, Assembly.Terms terms) {
         return danger.holds(rope, terms.ownRope(), terms.use() == Assembly.Use.TURNING);
     }
 
-    /** Why an end is dangerous on this rope, for a refusal that has another reason first; empty where it is not. */
-    String dangers(Termination asked) {
+    /** Why an end is dangerous on this rope, for a refusal that may have another reason first; none where it is not. */
+    List<String> dangers(Termination asked) {
         return asked.work().dangers().stream()
                 .filter(this::holds)
-                .map(danger -> "; " + danger.words())
-                .reduce("", String::concat);
+                .map(Danger::words)
+                .toList();
     }
 }

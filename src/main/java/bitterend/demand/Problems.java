@@ -35,8 +35,10 @@ final class Problems {
     }
 
     private static Sentence withOthers(EndsThatDo others, Termination asked, Sentence expected) {
-        String dangers = others.dangers(asked);
-        Sentence why = expected.exact().contains(dangers) ? expected : expected.and(dangers);
+        Sentence why = expected;
+        for (String danger : others.dangers(asked)) {
+            why = why.exact().contains(danger) ? why : why.and("; " + danger);
+        }
         boolean named = others.ids(asked).stream().anyMatch(why.exact()::contains);
         return named ? why : why.and("; " + others.words(asked));
     }
