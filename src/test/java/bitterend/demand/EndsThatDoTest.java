@@ -49,7 +49,7 @@ final class EndsThatDoTest {
                 1,
                 1,
                 make(Length.ofMetres(30), EndSpec.of(id, flat(100)), EndSpec.of("plain")),
-                new Assembly.Terms(Piece.Matching.NONE, "", false, Assembly.Use.LIFTING),
+                lifting(),
                 "R");
         Demanded refused = model(BOOK, rope).pieces(lifting);
         assertEquals(List.of(), refused.pieces());
@@ -108,6 +108,45 @@ final class EndsThatDoTest {
         }
         assertEquals(List.of(), refused);
         assertFalse(others.ids(asked).contains(asked.id()));
+    }
+
+    /** An end without an eye is replaced by its like: a fitting by fittings, a join by joins, never by itself. */
+    @Test
+    void endWithoutAnEye_isReplacedByItsLike() {
+        Rope wire = rope(Kinds.WIRE, Kinds.STEEL, mm(12));
+        EndsThatDo onWire = new EndsThatDo(BOOK, wire, Assembly.Terms.USUAL);
+        assertEquals(
+                List.of("socketed", "poured-terminal", "wedge-socket", "wedge-socket-rotation-resistant"),
+                onWire.ids(row("swaged")));
+        assertEquals(
+                List.of("swaged", "socketed", "poured-terminal"),
+                new EndsThatDo(BOOK, wire, lifting()).ids(row("wedge-socket")));
+        Rope laid = rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(12));
+        EndsThatDo onLaid = new EndsThatDo(BOOK, laid, Assembly.Terms.USUAL);
+        assertEquals("on R does: long-splice", onLaid.words(row("short-splice")).replaceAll(", .*", ""));
+        assertFalse(onLaid.ids(row("short-splice")).contains("short-splice"));
+    }
+
+    @Test
+    void dangers_areThoseOfTheRope() {
+        Rope slippery = rope(Kinds.TWELVE_STRAND, Kinds.HMPE, mm(12));
+        Rope laid = rope(Kinds.THREE_STRAND, Kinds.POLYESTER, mm(12));
+        Termination bowline = row("bowline");
+        assertEquals(
+                List.of(bowline.work().dangers().get(0).words()),
+                new EndsThatDo(BOOK, slippery, Assembly.Terms.USUAL).dangers(bowline));
+        assertEquals(List.of(), new EndsThatDo(BOOK, laid, Assembly.Terms.USUAL).dangers(bowline));
+    }
+
+    private static Termination row(String id) {
+        return BOOK.terminations().stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Assembly.Terms lifting() {
+        return new Assembly.Terms(Piece.Matching.NONE, "", false, Assembly.Use.LIFTING);
     }
 
     private static String said(Demanded refused) {

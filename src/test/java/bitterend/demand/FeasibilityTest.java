@@ -330,6 +330,25 @@ final class FeasibilityTest {
                 model(BOOK, BRAID).pieces(order(20, 1, plain, Terms.USUAL, "R")).findings());
     }
 
+    /** Two are the least of which one can be made first; rings are made, not cut. */
+    @Test
+    void batch_isTwoOrMore() {
+        Demanded two = model(BOOK, BRAID).pieces(order(2, 1, make(TEN_METRES, EYE, EYE), Terms.USUAL, "R"));
+        assertEquals(
+                List.of("2 pieces with double-braid-eye, an unverified termination"),
+                two.findings().stream().map(Finding::found).toList());
+        assertEquals(
+                "splice and measure one before cutting the other 1",
+                two.findings().get(0).expected());
+        Make ring = make(Length.ofMetres(2), EndSpec.of("wire-grommet"), PLAIN);
+        Finding rings = model(BOOK, WIRE)
+                .pieces(order(2, 1, ring, Terms.USUAL, "R"))
+                .findings()
+                .get(0);
+        assertEquals("2 rings of wire-grommet, an unverified termination", rings.found());
+        assertEquals("splice and measure one before making the other 1", rings.expected());
+    }
+
     private static EndSpec tucked(int tucks) {
         return new EndSpec("three-strand-eye", flat(300), FittingSpec.NONE, new Options(tucks, false, "", ""));
     }

@@ -67,6 +67,18 @@ final class PieceIdTest {
         assertEquals(!name.startsWith("("), PieceId.isPart(name));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"A/1.1", "G-1042/2.1.3-chafe-sleeve-2", "100/1.2-1", "A/1.1-pennant"})
+    void text_ofThePieceOfAnOrderHasItsForm(String text) {
+        assertTrue(PieceId.isText(text));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "A", "A/1", "A/1.", "/1.1", "A/.1", "A/1.x", "A/B/1.1", "A/1.1-", "A/1.1-a/b"})
+    void text_ofAnythingElseHasNot(String text) {
+        assertFalse(PieceId.isText(text));
+    }
+
     @Test
     void order_mayHoldNoSlash() {
         assertThrows(IllegalArgumentException.class, () -> PieceId.of("A/1", "1", 1));

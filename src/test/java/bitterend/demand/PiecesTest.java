@@ -6,6 +6,7 @@ import static bitterend.demand.Bench.mm;
 import static bitterend.demand.Bench.model;
 import static bitterend.demand.Bench.order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Construction;
@@ -24,6 +25,7 @@ import bitterend.measure.Diameter;
 import bitterend.measure.Length;
 import bitterend.measure.Written;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** How order lines become pieces: names, sets, substitutes, extras. */
@@ -84,6 +86,29 @@ final class PiecesTest {
                 demanded.pieces().stream().map(piece -> piece.cut().mm()).toList());
         assertEquals(
                 List.of("100/1.2", "100/1.3"), demanded.derivations().get(1).pieces());
+    }
+
+    @Test
+    void piece_knowsItsLineAndTheRopesItMayBeCutFrom() {
+        Piece piece = demanded(order(1, 1, EYED, Terms.USUAL, "B12", "B14")).pieces().get(0);
+        assertEquals("100", piece.order());
+        assertEquals("100/1", piece.source().lineId());
+        assertTrue(piece.isAllowedOn("B14"));
+        assertFalse(piece.isAllowedOn("L12"));
+        assertEquals(Optional.empty(), piece.lengthOn("L12"));
+        assertFalse(piece.isMatched());
+        Terms together = new Terms(new Matching("shrouds", Bond.ONE_LOT), "", false, Use.GENERAL);
+        assertTrue(demanded(order(1, 1, EYED, together, "B12")).pieces().get(0).isMatched());
+    }
+
+    @Test
+    void pieces_haveLikeEndsHoweverTheirLengthsAreWritten() {
+        Make plain = make(Length.ofMetres(10), PLAIN, PLAIN);
+        Piece eyed = demanded(order(1, 1, EYED, Terms.USUAL, "B12")).pieces().get(0);
+        assertTrue(eyed.hasEndsOf(
+                demanded(order(2, 1, EYED, Terms.USUAL, "B14")).pieces().get(1)));
+        assertFalse(eyed.hasEndsOf(
+                demanded(order(1, 1, plain, Terms.USUAL, "B12")).pieces().get(0)));
     }
 
     @Test

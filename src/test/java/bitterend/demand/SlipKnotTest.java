@@ -1,7 +1,6 @@
 package bitterend.demand;
 
 import static bitterend.demand.Bench.flat;
-import static bitterend.demand.Bench.make;
 import static bitterend.demand.Bench.mm;
 import static bitterend.demand.Bench.model;
 import static bitterend.demand.Bench.one;
@@ -11,9 +10,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.catalogue.Kinds;
 import bitterend.catalogue.Rope;
+import bitterend.demand.Assembly.Extras;
+import bitterend.demand.Assembly.Make;
 import bitterend.demand.SpliceLayout.Mark;
 import bitterend.exchange.SplicesJson;
-import bitterend.measure.Length;
+import bitterend.measure.FineLength;
+import bitterend.measure.Written;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,8 +68,29 @@ final class SlipKnotTest {
         assertTrue(made(least).layouts().get(0).counts().get(0).exact().contains("hold the core at the end"));
     }
 
+    /**
+     * The last core mark lies two short sections and a tail beyond the throat, and a knot on it is none beside it. The slack
+     * rope, 0.7 fids longer than the clear rope of the finished leg, has room for the knot's 100 mm beyond that mark.
+     */
+    @Test
+    void knot_onTheLastCoreMarkHasNoRoom() {
+        long lastMark = made(2_000).layouts().get(0).marks().stream()
+                .filter(mark -> mark.on().equals("core"))
+                .mapToLong(mark -> mark.distance().units())
+                .sum();
+        // 60 mm of the eye and the knot's 100 mm, less 0.7 fids of 210 mm
+        FineLength finished = new FineLength(lastMark).plus(Bench.fine(60 + 100 - 147));
+        assertEquals(Optional.empty(), knot(made(finished)));
+        assertTrue(knot(made(finished.plus(new FineLength(1)))).isPresent());
+    }
+
     private static Demanded made(long finished) {
-        return model(SplicesJson.builtIn(), BRAID).pieces(one(make(new Length(finished), EYE, SEALED)));
+        return made(Bench.fine(finished));
+    }
+
+    private static Demanded made(FineLength finished) {
+        Make make = new Make(Written.worked(finished), Measuring.USUAL, EYE, SEALED, Extras.NONE);
+        return model(SplicesJson.builtIn(), BRAID).pieces(one(make));
     }
 
     private static Optional<Mark> knot(Demanded made) {
