@@ -1,7 +1,7 @@
 package bitterend.demand;
 
-import static bitterend.demand.Bench.flat;
 import static bitterend.demand.Bench.fine;
+import static bitterend.demand.Bench.flat;
 import static bitterend.demand.Bench.make;
 import static bitterend.demand.Bench.mm;
 import static bitterend.demand.Bench.model;
