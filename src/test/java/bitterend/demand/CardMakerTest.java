@@ -118,8 +118,7 @@ final class CardMakerTest {
         Measuring tensioned =
                 new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.percent(2), Ratio.ZERO, Ratio.ZERO);
         SpliceCard card = card(BRAID, within(measured(tensioned, 10_200), 204));
-        assertEquals(
-                "bearing point to bearing point, under the tension that stretches it by 2 %", ordered(card));
+        assertEquals("bearing point to bearing point, under the tension that stretches it by 2 %", ordered(card));
         Outcome under = card.find(How.TENSION).orElseThrow();
         assertEquals(
                 "bearing point to bearing point, dry, under the tension that stretches it by 2 %",
@@ -136,15 +135,13 @@ final class CardMakerTest {
         Measuring wetted =
                 new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.percent(1), Ratio.ZERO);
         SpliceCard wet = card(BRAID, measured(wetted, 9_900));
-        assertEquals(
-                "bearing point to bearing point, after a first wetting that shrinks it by 1 %", ordered(wet));
+        assertEquals("bearing point to bearing point, after a first wetting that shrinks it by 1 %", ordered(wet));
         assertEquals(fine(10_000), wet.floor().length());
         assertEquals(Optional.empty(), wet.find(How.TENSION));
         Measuring bedded =
                 new Measuring(Between.BEARING_POINTS, Diameter.NONE, Ratio.ZERO, Ratio.ZERO, Ratio.percent(1));
         SpliceCard loaded = card(BRAID, measured(bedded, 10_100));
-        assertEquals(
-                "bearing point to bearing point, after first loads that lengthen it by 1 %", ordered(loaded));
+        assertEquals("bearing point to bearing point, after first loads that lengthen it by 1 %", ordered(loaded));
         assertEquals(fine(10_000), loaded.floor().length());
     }
 

@@ -27,13 +27,7 @@ final class CardOutcomesTest {
 
     /** 10 m within 15 mm: both limits pass, a ten-thousandth of a millimetre beyond either does not. */
     @ParameterizedTest
-    @CsvSource({
-        "99849999, false",
-        "99850000, true",
-        "100000000, true",
-        "100150000, true",
-        "100150001, false"
-    })
+    @CsvSource({"99849999, false", "99850000, true", "100000000, true", "100150000, true", "100150001, false"})
     void length_passesUpToTheLimitsThemselves(long found, boolean passes) {
         Outcome outcome = new Outcome(fine(10_000), FLOOR, fine(15));
         assertEquals(passes, outcome.passes(new FineLength(found)));

@@ -60,7 +60,9 @@ final class ClearRopeTest {
 
     @Test
     void shopsRow_aloneIsNamed() {
-        assertEquals(CLEAR + "90 mm: the shop's own row", note(with(clear(90, true, Suits.ANY)).with(Codes.NONE), LIFTING));
+        assertEquals(
+                CLEAR + "90 mm: the shop's own row",
+                note(with(clear(90, true, Suits.ANY)).with(Codes.NONE), LIFTING));
         assertEquals("", note(with().with(Codes.NONE), LIFTING));
     }
 
@@ -108,8 +110,8 @@ final class ClearRopeTest {
                 List.of(new WantedMark("stripe", Ratio.ZERO, new FineLength(units))));
         EndSpec eye = EndSpec.of("double-braid-eye", flat(300));
         Make make = new Make(Written.worked(Length.ofMetres(10)), Measuring.USUAL, eye, eye, Extras.NONE, asked);
-        Demanded demanded = model(BOOK, rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12)))
-                .pieces(one(make));
+        Demanded demanded =
+                model(BOOK, rope(Kinds.DOUBLE_BRAID, Kinds.POLYESTER, mm(12))).pieces(one(make));
         assertEquals(pieces, demanded.pieces().size(), demanded.findings()::toString);
         if (pieces == 0) {
             assertEquals(

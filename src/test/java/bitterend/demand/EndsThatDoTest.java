@@ -46,11 +46,7 @@ final class EndsThatDoTest {
     void wrongEye_isRefusedWithOnesThatDo(String id, @Kind Construction construction, @Kind Fibre fibre, String does) {
         Rope rope = rope(construction, fibre, mm(10));
         Assembly lifting = Bench.order(
-                1,
-                1,
-                make(Length.ofMetres(30), EndSpec.of(id, flat(100)), EndSpec.of("plain")),
-                lifting(),
-                "R");
+                1, 1, make(Length.ofMetres(30), EndSpec.of(id, flat(100)), EndSpec.of("plain")), lifting(), "R");
         Demanded refused = model(BOOK, rope).pieces(lifting);
         assertEquals(List.of(), refused.pieces());
         assertTrue(said(refused).contains(does), said(refused));

@@ -38,8 +38,8 @@ final class HangNotesTest {
             "each leg is worked out by itself: that legs share a load is never taken for granted (NAVEDTRA 14080"
                     + " p. 3-24)";
     private static final String NOT_CHECKED =
-            "angle of the legs not checked, no height and spread stated (hang): above 60 degrees from the vertical ask a"
-                    + " qualified rigger";
+            "angle of the legs not checked, no height and spread stated (hang): above 60 degrees from the vertical ask"
+                    + " a qualified rigger";
     private static final String MATCHED =
             "matched at the bench: measure the first leg when it is made, bearing point to bearing point; set out the"
                     + " second throat of each other leg by what that one came out at; then hang all legs of the sling"
@@ -143,13 +143,10 @@ final class HangNotesTest {
 
     /** The notes of a sling that are about its legs. */
     private static List<String> notes(int legs, Hang hang, Terms terms, Tolerance set) {
-        List<String> notes = demanded(order(1, legs, make(hang, EYE, set), terms, "R"))
-                .derivations()
-                .get(0)
-                .notes()
-                .stream()
-                .map(Sentence::exact)
-                .toList();
+        List<String> notes =
+                demanded(order(1, legs, make(hang, EYE, set), terms, "R")).derivations().get(0).notes().stream()
+                        .map(Sentence::exact)
+                        .toList();
         return notes.stream()
                 .filter(note -> note.startsWith("a leg hangs")
                         || note.startsWith("each leg")

@@ -64,12 +64,8 @@ final class HardwareNotesTest {
     void band_addsToTheToleranceOfTheOrder() {
         Make over = between("SB12", "end", TEN_METRES, eyeWith(SHACKLE), EYE);
         Asked asked = new Asked(
-                new Tolerance(Written.worked(new Length(150)), Ratio.ZERO),
-                Tolerance.NONE,
-                Tolerance.NONE,
-                List.of());
-        Make within =
-                new Make(over.finished(), over.measuring(), over.endA(), over.endB(), over.extras(), asked);
+                new Tolerance(Written.worked(new Length(150)), Ratio.ZERO), Tolerance.NONE, Tolerance.NONE, List.of());
+        Make within = new Make(over.finished(), over.measuring(), over.endA(), over.endB(), over.extras(), asked);
         assertTrue(
                 notes(Rigging.BRAID, 1, within)
                         .contains("over its hardware: within 151 mm, 150 mm of the rope as ordered and 1 mm that the"
@@ -92,8 +88,8 @@ final class HardwareNotesTest {
     void unknownMass_isNamed() {
         Make over = between("over all", "end", TEN_METRES, eyeWith(SHACKLE, MASTER_LINK), EYE);
         assertEquals(
-                "a finished assembly weighs about 0.38 kg, rope 0 kg and hardware 0.38 kg; without the rope, master link"
-                        + " ML16, of unknown mass",
+                "a finished assembly weighs about 0.38 kg, rope 0 kg and hardware 0.38 kg; without the rope, master"
+                        + " link ML16, of unknown mass",
                 last(notes(Rigging.weighing(0), 1, over)));
     }
 
@@ -115,12 +111,7 @@ final class HardwareNotesTest {
 
     /** The notes below a derivation from the first on that is about hardware. */
     private static List<String> notes(Rope rope, int legs, Make make) {
-        return model(BOOK, rope)
-                .pieces(order(1, legs, make, Terms.USUAL, "R"))
-                .derivations()
-                .get(0)
-                .notes()
-                .stream()
+        return model(BOOK, rope).pieces(order(1, legs, make, Terms.USUAL, "R")).derivations().get(0).notes().stream()
                 .map(Sentence::exact)
                 .dropWhile(note -> !note.startsWith(HardwareNotes.HANGS))
                 .toList();

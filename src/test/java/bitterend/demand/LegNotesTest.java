@@ -113,7 +113,9 @@ final class LegNotesTest {
         List<Derivation> single = model(book(Ratio.ONE, List.of()), BRAID)
                 .pieces(order(1, 1, make, Terms.USUAL, "R"))
                 .derivations();
-        assertEquals(List.of(List.of("100/1.1")), single.stream().map(Derivation::pieces).toList());
+        assertEquals(
+                List.of(List.of("100/1.1")),
+                single.stream().map(Derivation::pieces).toList());
         assertEquals(12_000, single.get(0).cut().mm());
         assertEquals(
                 2,
@@ -167,7 +169,14 @@ final class LegNotesTest {
 
     private static Preparation taped(Provenance provenance) {
         return new Preparation(
-                ANY, "tape", "tape on both sides of the cut", PartCount.of(2), Ratio.ZERO, Ratio.ZERO, Ratio.ZERO, provenance);
+                ANY,
+                "tape",
+                "tape on both sides of the cut",
+                PartCount.of(2),
+                Ratio.ZERO,
+                Ratio.ZERO,
+                Ratio.ZERO,
+                provenance);
     }
 
     private static SpliceBook book(Ratio factor, List<Preparation> preparations) {

@@ -83,8 +83,7 @@ final class MeasuredPointsTest {
         assertEquals(fine(-48), Bench.amount(derivation, "end A: shackle SB12"));
         assertEquals(fine(-56), Bench.amount(derivation, "end A: shackle SB14"));
         assertEquals(
-                "inside length, +/- 1 mm",
-                derivation.lines().get(1).formula().exact());
+                "inside length, +/- 1 mm", derivation.lines().get(1).formula().exact());
     }
 
     /** The clear rope of a leg over its shackle: 10 m less 48 mm and two bearings of 300 mm. */
@@ -106,7 +105,8 @@ final class MeasuredPointsTest {
     @Test
     void points_areSaidAsAnOrderSaysThem() {
         assertEquals("", between("", "", TEN_METRES, EYE, EYE).measuring().betweenPoints());
-        assertEquals("pin to pin", between("", "", TEN_METRES, EYE, EYE).measuring().words());
+        assertEquals(
+                "pin to pin", between("", "", TEN_METRES, EYE, EYE).measuring().words());
         assertEquals(
                 "shackle to end",
                 between("shackle", "end", TEN_METRES, EYE, EYE).measuring().betweenPoints());
@@ -125,7 +125,8 @@ final class MeasuredPointsTest {
     }
 
     private static long cut(String point, EndSpec endA) {
-        List<Piece> pieces = demanded(one(between(point, "end", TEN_METRES, endA, EYE))).pieces();
+        List<Piece> pieces =
+                demanded(one(between(point, "end", TEN_METRES, endA, EYE))).pieces();
         return pieces.get(0).cut().mm();
     }
 

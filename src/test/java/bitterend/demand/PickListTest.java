@@ -79,11 +79,11 @@ final class PickListTest {
     @Test
     void partOfAnotherLine_isNotPickedTwice() {
         HardwareSpec.Row link = new HardwareSpec.Row(MASTER_LINK.id(), HardwareSpec.Setting.NOT_STATED);
-        EndSpec.Options options = new EndSpec.Options(
-                0, false, "", "", EYE.options().tail(), List.of(new HardwareSpec(link, true)));
+        EndSpec.Options options =
+                new EndSpec.Options(0, false, "", "", EYE.options().tail(), List.of(new HardwareSpec(link, true)));
         EndSpec under = new EndSpec(EYE.termination(), EYE.eye(), EYE.fitting(), options);
-        Demanded demanded = demanded(
-                order(1, 2, between("over all", "end", Length.ofMetres(10), under, EYE), Terms.USUAL, "R"));
+        Demanded demanded =
+                demanded(order(1, 2, between("over all", "end", Length.ofMetres(10), under, EYE), Terms.USUAL, "R"));
         assertEquals(List.of(), demanded.work().get(0).shared(2));
         assertEquals(2, demanded.pieces().size());
     }

@@ -90,7 +90,8 @@ final class PiecesTest {
 
     @Test
     void piece_knowsItsLineAndTheRopesItMayBeCutFrom() {
-        Piece piece = demanded(order(1, 1, EYED, Terms.USUAL, "B12", "B14")).pieces().get(0);
+        Piece piece =
+                demanded(order(1, 1, EYED, Terms.USUAL, "B12", "B14")).pieces().get(0);
         assertEquals("100", piece.order());
         assertEquals("100/1", piece.source().lineId());
         assertTrue(piece.isAllowedOn("B14"));

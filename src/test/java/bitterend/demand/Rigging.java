@@ -64,10 +64,7 @@ final class Rigging {
                 .map(each -> new HardwareSpec(new HardwareSpec.Row(each.id(), setting(each)), false))
                 .toList();
         return new EndSpec(
-                EYE.termination(),
-                EYE.eye(),
-                EYE.fitting(),
-                new Options(0, false, "", "", Allowance.NOTHING, specs));
+                EYE.termination(), EYE.eye(), EYE.fitting(), new Options(0, false, "", "", Allowance.NOTHING, specs));
     }
 
     private static HardwareSpec.Setting setting(Hardware hardware) {

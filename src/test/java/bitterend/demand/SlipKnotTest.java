@@ -60,10 +60,10 @@ final class SlipKnotTest {
     @Test
     void leastLength_isMadeWithTheCoreHeld() {
         long least = 200;
-        while (made(least).pieces().isEmpty()) {
+        while (least < 1_000 && made(least).pieces().isEmpty()) {
             least++;
         }
-        assertTrue(least > 200, "it is refused below");
+        assertTrue(least > 200 && least < 1_000, least + " mm");
         assertEquals(Optional.empty(), knot(made(least)));
         assertTrue(made(least).layouts().get(0).counts().get(0).exact().contains("hold the core at the end"));
     }

@@ -77,8 +77,7 @@ final class StandingPartTest {
     @Test
     void eyeOnItsPin_bearsThere() {
         EndSpec onPin = EndSpec.of("double-braid-eye", flatOnPin(300, 60));
-        assertEquals(
-                "eye on its pin of 60 mm", formula(derive(BOOK, BRAID, make(Between.BEARING_POINTS, onPin))));
+        assertEquals("eye on its pin of 60 mm", formula(derive(BOOK, BRAID, make(Between.BEARING_POINTS, onPin))));
     }
 
     /** A swaged terminal bears on the bottom of its bore, a wedge socket where the rope turns. */
@@ -110,8 +109,8 @@ final class StandingPartTest {
         assertEquals(
                 "Its thimble is from a sheet, unverified: measure yours and type it.",
                 offTheSheet.work().get(0).unchecked());
-        Demanded typed = model(withThimble(new Provenance("", Grade.SHOP, true)), BRAID)
-                .pieces(one(lined));
+        Demanded typed =
+                model(withThimble(new Provenance("", Grade.SHOP, true)), BRAID).pieces(one(lined));
         assertEquals(Provenance.ARITHMETIC, provenance(typed.derivations().get(0), "end A: round the eye"));
         assertEquals(List.of(), typed.remarks());
         assertEquals("", typed.work().get(0).unchecked());
@@ -135,7 +134,11 @@ final class StandingPartTest {
     @Test
     void ring_hasNoOtherEnd() {
         Make make = new Make(
-                Written.worked(Length.ofMetres(10)), Measuring.USUAL, RING, EndSpec.of("wire-tucked-eye", flat(300)), Extras.NONE);
+                Written.worked(Length.ofMetres(10)),
+                Measuring.USUAL,
+                RING,
+                EndSpec.of("wire-tucked-eye", flat(300)),
+                Extras.NONE);
         assertEquals("end b: wire-tucked-eye: nothing: a grommet has no other end", refusals(WIRE, make));
     }
 
@@ -151,8 +154,7 @@ final class StandingPartTest {
         assertEquals(
                 "end a: double-braid-eye length 0.6 cm" + wanted,
                 refusals(BRAID, make(Between.BEARING_POINTS, written)));
-        assertEquals(
-                "", refusals(BRAID, make(Between.BEARING_POINTS, EndSpec.of("double-braid-eye", flat(100)))));
+        assertEquals("", refusals(BRAID, make(Between.BEARING_POINTS, EndSpec.of("double-braid-eye", flat(100)))));
     }
 
     /** A finished assembly tells a take-up where something is spliced, and its ends are such as can be made. */
@@ -180,7 +182,8 @@ final class StandingPartTest {
     void takeUp_isUnknownOfEndsThatStateTooLittleOrTooMuch() {
         EndSpec withEye = new EndSpec("swaged", flat(300), new FittingSpec("", fine(45)), Options.NONE);
         assertFalse(takeUp(BRAID, EndSpec.of("double-braid-eye"), EYE).isKnown());
-        assertFalse(takeUp(WIRE, withEye, EndSpec.of("wire-tucked-eye", flat(300))).isKnown());
+        assertFalse(
+                takeUp(WIRE, withEye, EndSpec.of("wire-tucked-eye", flat(300))).isKnown());
         assertFalse(takeUp(BRAID, EndSpec.of("overhand-knot"), PLAIN).isKnown());
     }
 

@@ -68,7 +68,8 @@ final class TailTest {
     void tail_whereTheRowHasItsOwnIsRefused() {
         Demanded demanded = made(LAID, end("short-splice", EyeSpec.NONE, fine(900)));
         assertEquals(
-                "short-splice with a tail of 900 mm: no tail: " + row("short-splice").name() + " takes its own",
+                "short-splice with a tail of 900 mm: no tail: "
+                        + row("short-splice").name() + " takes its own",
                 told(demanded));
     }
 
