@@ -223,7 +223,8 @@ final class PlanCommand implements Callable<Integer> {
                 return kept;
             }
             interrupt.tell(
-                    terminal, "this is the best plan found so far, checked like every other. Plan again to search longer.");
+                    terminal,
+                    "this is the best plan found so far, checked like every other. Plan again to search longer.");
             return ExitCode.STOPPED;
         }
     }

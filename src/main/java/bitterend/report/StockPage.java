@@ -180,7 +180,10 @@ public final class StockPage {
         Reel reel = holding.reel();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
-                "length", holding.gone() ? "nothing is left" : figures.written(reel.contents().written()) + ", " + known(reel)));
+                "length",
+                holding.gone()
+                        ? "nothing is left"
+                        : figures.written(reel.contents().written()) + ", " + known(reel)));
         fact(facts, "lot", reel.lot());
         fact(facts, "place", reel.where().place());
         fact(facts, "to know", state(holding));

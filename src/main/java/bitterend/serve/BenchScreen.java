@@ -197,7 +197,8 @@ final class BenchScreen implements Screen {
     /** Whether its sheet is out, and of which plan where that is another one. */
     private static String sheet(Plan plan, String reel) {
         return Optional.ofNullable(plan.days().sheets().get(reel))
-                .map(number -> number == plan.passed().number() ? "sheet issued" : "sheet of plan " + number + " issued")
+                .map(number ->
+                        number == plan.passed().number() ? "sheet issued" : "sheet of plan " + number + " issued")
                 .orElse("");
     }
 

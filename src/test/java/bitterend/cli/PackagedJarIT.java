@@ -114,7 +114,9 @@ final class PackagedJarIT {
             for (int i = 0; i < 600 && !Files.readString(err).contains("bound"); i++) {
                 Thread.sleep(100);
             }
-            new ProcessBuilder("/bin/sh", "-c", "kill -INT " + process.pid()).start().waitFor();
+            new ProcessBuilder("/bin/sh", "-c", "kill -INT " + process.pid())
+                    .start()
+                    .waitFor();
             assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it goes on");
         } finally {
             process.destroyForcibly();

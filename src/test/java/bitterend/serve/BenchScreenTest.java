@@ -298,7 +298,7 @@ final class BenchScreenTest {
         assertFalse(after.text().contains(issue), after.text());
         assertTrue(after.text().contains("Today's sheets are issued."), after.text());
         assertTrue(after.text().contains("sheet issued"), after.text());
-    
+
         loft.plans();
         String again = loft.ada().get("/bench").text();
         assertTrue(again.contains("sheet of plan 1 issued"), again);

@@ -119,7 +119,10 @@ final class RackScreenTest {
         assertEquals("Ada", last().act().who());
         assertTrue(reel("E20").contains("110 m, nominal, at worst 1.650 m less"), reel("E20"));
         assertTrue(reel("E20").contains("use by 2028-12-31"));
-        loft.ada().post(REEL, Map.of("about", "E20", "what", "undo", "event", "" + last().number(), "note", "wrong reel"));
+        loft.ada()
+                .post(
+                        REEL,
+                        Map.of("about", "E20", "what", "undo", "event", "" + last().number(), "note", "wrong reel"));
         form.put("tolerance", "much");
         Seen undone = loft.ada().post("/rack/receive", form);
         assertFalse(undone.text().contains("there is a reel E20 already"), "it was taken back whole");

@@ -116,7 +116,8 @@ final class SumsReachedTest {
             SumsReached sums = each.reached();
             SplittableRandom dice = new SplittableRandom(seed);
             for (var reached : each.fewest().entrySet()) {
-                int subset = subset(sums.back(reached.getKey(), reached.getValue(), each.cells().size(), dice));
+                int subset = subset(sums.back(
+                        reached.getKey(), reached.getValue(), each.cells().size(), dice));
                 assertEquals(reached.getKey(), each.sumOf(subset), "seed " + seed);
                 assertEquals(reached.getValue(), each.lotsOf(subset), "seed " + seed);
             }
@@ -134,11 +135,13 @@ final class SumsReachedTest {
     /** Of three portions alike any one, of an order's two any one or both at a lot more: each way is met by chance. */
     @Test
     void severalWays_areAllTaken() {
-        Case alike = new Case(List.of(5, 5, 5), List.of(1, 2, 3), List.of(
-                LotCharge.NOTHING, LotCharge.NOTHING, LotCharge.NOTHING), 15);
+        Case alike = new Case(
+                List.of(5, 5, 5),
+                List.of(1, 2, 3),
+                List.of(LotCharge.NOTHING, LotCharge.NOTHING, LotCharge.NOTHING),
+                15);
         assertEquals(Set.of(1, 2, 4), ways(alike, 5, 0));
-        Case order = new Case(List.of(5, 5, 10), List.of(2, 3), List.of(
-                new LotCharge(0, 1, 0), LotCharge.NOTHING), 20);
+        Case order = new Case(List.of(5, 5, 10), List.of(2, 3), List.of(new LotCharge(0, 1, 0), LotCharge.NOTHING), 20);
         assertEquals(Set.of(3, 4), ways(order, 10, 0));
         assertEquals(Set.of(1, 2), ways(order, 5, 1));
         assertEquals(Set.of(3, 4), ways(order, 10, 1));
