@@ -102,8 +102,8 @@ final class OrdersCommandTest {
     void otherCertificateOwnRopeOrMeasuring_isTold() throws IOException {
         write("orders.csv", HEADER + PILOTS.replace(",3.1", ",works") + BOARD);
         String told = flat(orders());
-        assertTrue(told.contains("ordered with a works certificate now, which its rope does not carry;"), told);
-        assertTrue(flat(run(0, "check", "" + shop).out()).contains("ordered with a works certificate now"));
+        assertTrue(told.contains("ordered with a certificate (works) now, which its rope does not carry;"), told);
+        assertTrue(flat(run(0, "check", "" + shop).out()).contains("ordered with a certificate (works) now"));
         assertTrue(orders("--json").contains("\"what\": \"certificate\""));
         assertTrue(run(3, "orders", "deliver", "" + shop, "5119", "--unpassed")
                 .err()
@@ -332,7 +332,7 @@ final class OrdersCommandTest {
         write("orders.csv", HEADER + PILOTS + BOARD.replace("sealed,2", "sealed,1") + later);
         assertFalse(orders().contains("it fits"), orders());
         Run refused = run(3, "orders", "give", "" + shop, "5118/2.2", "5120/1.1");
-        assertTrue(refused.err().contains("5120/1.1 needs a works certificate; R1 carries 3.1"), refused.err());
+        assertTrue(refused.err().contains("5120/1.1 needs a certificate (works); R1 carries 3.1"), refused.err());
     }
 
     @Test

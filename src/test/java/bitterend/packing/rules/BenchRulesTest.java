@@ -156,7 +156,7 @@ final class BenchRulesTest {
                         .with(reel("K1", 9_000).certificate("3.1"))
                         .with(piece("P1", 2_000).certificate("2.2"), "K1", 1),
                 1,
-                "P1 needs a 2.2 certificate; K1 carries 3.1");
+                "P1 needs a certificate (2.2); K1 carries 3.1");
     }
 
     @Test
