@@ -80,7 +80,14 @@ public final class KnapsackBound implements Reach {
         while (s + 1 < cornerLoad.length && cornerLoad[s + 1] < load) {
             s++;
         }
-        long part = s + 1 < cornerLoad.length ? ((load - cornerLoad[s]) * slope[s]) >> shift : 0;
-        return -cornerDrop[s] - part;
+        return -cornerDrop[s] - (s + 1 < cornerLoad.length ? part(s, load - cornerLoad[s]) : 0);
+    }
+
+    /** The drop from a corner on over so much load, never more than it is: in whole units of worth where that would not fit. */
+    private long part(int s, long load) {
+        if (slope[s] == Long.MAX_VALUE || Math.multiplyHigh(load, slope[s]) != 0 || load * slope[s] < 0) {
+            return load * ((cornerDrop[s + 1] - cornerDrop[s]) / (cornerLoad[s + 1] - cornerLoad[s]));
+        }
+        return (load * slope[s]) >> shift;
     }
 }
