@@ -17,6 +17,7 @@ import java.util.function.ToDoubleFunction;
  */
 final class MaterialBound {
     private static final int ROUNDS = 3;
+    private static final double BEYOND_ALL = 1e17;
 
     private final Instance instance;
     private final Pricer pricer;
@@ -74,12 +75,12 @@ final class MaterialBound {
         return reducedProfit;
     }
 
+    /** What fits nowhere is priced beyond all: it is left out in any case. */
     private long[] prices(long scale) {
         double[] perLoad = perLoad();
         long[] price = new long[instance.items];
         for (int i = 0; i < price.length; i++) {
-            double least = least(i, perLoad) * scale;
-            price[i] = least == Double.MAX_VALUE ? 0 : (long) Math.floor(Math.min(least, 1e17));
+            price[i] = (long) Math.floor(Math.min(least(i, perLoad) * scale, BEYOND_ALL));
         }
         return price;
     }

@@ -23,7 +23,7 @@ final class SafeBound {
      */
     Optional<Bound> of(long scale, long[] price, long mu, long[] reducedProfit, int[] demand, int[] least, int[] most) {
         try {
-            if (instance.classical()) {
+            if (instance.classical() && rejection.mode() == Rejection.Mode.NEVER) {
                 return Optional.of(farley(scale, price, reducedProfit[0], demand));
             }
             long sum = pieces(scale, price, mu, demand);
@@ -53,7 +53,7 @@ final class SafeBound {
         };
     }
 
-    /** With one kind without limit the scale is chosen so that no way to draw is worth more than its cost. */
+    /** With one kind without limit and all pieces planned the scale is chosen so that no way to draw is worth more than its cost. */
     private Bound farley(long scale, long[] price, long reducedProfit, int[] demand) {
         long opening = instance.types[0].opening;
         long own = scale;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.packing.effort.Budget;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -118,6 +119,25 @@ final class RandomShopsTest {
             if (plan.unplannedWeight() == optimum.weight()) {
                 assertTrue(plan.bound() <= optimum.cost(), "seed " + seed);
             }
+        }
+    }
+
+    @Test
+    void oneLengthWithoutLimit_isProvenBesideAPieceThatFitsNowhere() {
+        for (int seed = 0; seed < 5; seed++) {
+            Random random = new Random(seed);
+            List<Item> items = new ArrayList<>(List.of(new Item(1, 1)));
+            List<Long> lengths = new ArrayList<>(List.of(1001L));
+            for (int i = 0; i < 20; i++) {
+                items.add(new Item(1 + random.nextInt(5), 1));
+                lengths.add(100L + random.nextInt(400));
+            }
+            ReelKind reel = ReelKind.whole(1000, 1, ReelKind.UNLIMITED, lengths);
+            PatternProblem problem = new PatternProblem(items, List.of(reel));
+            PatternPlan plan = PatternPacker.pack(problem, Effort.ofWork(10_000_000));
+            PlanReferee.check(problem, plan);
+            assertEquals(1, plan.unplannedWeight(), "seed " + seed);
+            assertTrue(plan.proven(), "seed " + seed + ": " + plan.bound() + " for " + plan.cost());
         }
     }
 
