@@ -1,6 +1,9 @@
 package bitterend.packing.patterns;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.packing.effort.Budget;
@@ -49,6 +52,50 @@ final class PieceExchangeTest {
             better += best.plan().size() < before ? 1 : 0;
         }
         assertTrue(better > 20, "hardly ever better: " + better);
+    }
+
+    @Test
+    void planThatCannotBeBetter_orWastesMuch_isLeftAsItIs() {
+        leftAsItIs(instance(List.of(60L, 50L, 50L, 40L), 100), Budget.endless());
+        leftAsItIs(instance(List.of(60L, 60L, 60L), 100), Budget.endless());
+    }
+
+    private static void leftAsItIs(Instance instance, Budget budget) {
+        Incumbent best = started(instance, 1);
+        List<Pattern> before = best.plan();
+        new PieceExchange(instance, best, 1, budget).run();
+        assertSame(before, best.plan());
+        assertEquals(0, budget.spent());
+    }
+
+    @Test
+    void budget_isKept_andThePlanStaysSound() {
+        for (long steps : new long[] {0, 20_000, 200_000}) {
+            Instance instance = instance(triplets(134, 10_000, 3), 10_000);
+            Incumbent best = started(instance, 1);
+            Budget budget = Budget.endless().part(steps);
+            new PieceExchange(instance, best, 1, budget).run();
+            assertTrue(budget.spent() <= steps + 50_000, steps + " steps: " + budget.spent());
+            int[] cut = new int[instance.items];
+            for (Pattern reel : best.plan()) {
+                for (int t = 0; t < reel.item.length; t++) {
+                    cut[reel.item[t]] += reel.count[t];
+                }
+            }
+            assertArrayEquals(instance.demand, cut);
+        }
+    }
+
+    @Test
+    void onlyReelsOfOneKindWithoutLimit_areAskedFor() {
+        assertTrue(PieceExchange.isFor(instance(List.of(60L, 40L), 100)));
+        assertFalse(PieceExchange.isFor(new Normaliser(new PatternProblem(
+                        List.of(Item.must(3)), List.of(ReelKind.whole(100, 1, 2, List.of(60L)))))
+                .instance()));
+        assertTrue(PieceExchange.isFor(new Normaliser(PatternProblem.oneLength(100, List.of(60L), List.of(1 << 16)))
+                .instance()));
+        assertFalse(PieceExchange.isFor(
+                new Normaliser(PatternProblem.oneLength(100, List.of(60L), List.of((1 << 16) + 1))).instance()));
     }
 
     private static int reelsAfter(List<Long> lengths) {
