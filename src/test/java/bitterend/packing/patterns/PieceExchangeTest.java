@@ -55,6 +55,21 @@ final class PieceExchangeTest {
     }
 
     @Test
+    void betterPlans_areOfferedOnTheWay_theLoosePiecesAmongThem() {
+        int onTheWay = 0;
+        for (int seed = 0; seed < 3; seed++) {
+            Instance instance = instance(triplets(134, 1_000, seed), 1_000);
+            List<Long> costs = new ArrayList<>();
+            Incumbent best = new Incumbent(instance, progress -> costs.add(progress.cost()));
+            new InitialPlans(instance, best, 1, Budget.endless()).run(1);
+            long before = best.cost();
+            new PieceExchange(instance, best, 1, Budget.endless().part(30_000_000)).run();
+            onTheWay += (int) costs.stream().filter(cost -> cost < before && cost > 134).count();
+        }
+        assertTrue(onTheWay > 0, "no better plan on the way");
+    }
+
+    @Test
     void planThatCannotBeBetter_orWastesMuch_isLeftAsItIs() {
         leftAsItIs(instance(List.of(60L, 50L, 50L, 40L), 100), Budget.endless());
         leftAsItIs(instance(List.of(60L, 60L, 60L), 100), Budget.endless());

@@ -26,21 +26,20 @@ final class SolverTest {
 
     @Test
     void moreLengthsThanTheProgramHasRowsFor_areBoundedInGroups() {
-        Random random = new Random(1);
         List<Item> items = new ArrayList<>();
         List<Long> lengths = new ArrayList<>();
         for (int i = 0; i < 520; i++) {
             items.add(Item.must(1));
-            lengths.add(20_000L + 50 * i + random.nextInt(50));
+            lengths.add(34_000L + 28 * i);
         }
         PatternProblem problem =
                 new PatternProblem(items, List.of(ReelKind.whole(100_000, 1, ReelKind.UNLIMITED, lengths)));
         PatternPlan plan = PatternPacker.pack(problem, Effort.ofWork(3_000_000));
         PlanReferee.check(problem, plan);
-        long material = -Math.floorDiv(-lengths.stream().mapToLong(Long::longValue).sum(), 100_000L);
-        assertTrue(plan.bound() >= material, plan.bound() + " below " + material);
-        assertTrue(plan.root().bound() <= plan.bound());
-        assertTrue(plan.work() < 20_000_000, "work " + plan.work());
+        assertEquals(260, plan.cost());
+        assertTrue(plan.proven(), "bound " + plan.bound());
+        assertEquals(260, plan.root().bound());
+        assertTrue(plan.work() < 3_000_000, "work " + plan.work());
     }
 
     @Test
