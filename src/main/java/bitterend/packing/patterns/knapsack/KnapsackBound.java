@@ -13,6 +13,9 @@ public final class KnapsackBound implements Reach {
 
     private final long[] cornerDrop;
     private final long[] slope;
+    /** Behind which corners the drop over a load does not fit while it is shifted. */
+    private final boolean[] steep;
+
     /** For every place in the order, the corner up to which filling pays. */
     private final int[] corner;
 
@@ -26,6 +29,7 @@ public final class KnapsackBound implements Reach {
         cornerLoad = hull.load;
         cornerDrop = new long[corners];
         slope = new long[corners];
+        steep = new boolean[corners];
         corner = new int[order.size + 1];
         if (flat) {
             return;
@@ -34,7 +38,9 @@ public final class KnapsackBound implements Reach {
             cornerDrop[s] = Math.multiplyExact(hull.drop[s], scale);
         }
         for (int s = 0; s + 1 < corners; s++) {
-            slope[s] = shifted(cornerDrop[s + 1] - cornerDrop[s], cornerLoad[s + 1] - cornerLoad[s]);
+            long width = cornerLoad[s + 1] - cornerLoad[s];
+            slope[s] = shifted(cornerDrop[s + 1] - cornerDrop[s], width);
+            steep[s] = slope[s] == Long.MAX_VALUE || Math.multiplyHigh(width, slope[s]) != 0 || width * slope[s] < 0;
         }
         slope[corners - 1] = Long.MAX_VALUE;
         int s = corners - 1;
@@ -83,11 +89,10 @@ public final class KnapsackBound implements Reach {
         return -cornerDrop[s] - (s + 1 < cornerLoad.length ? part(s, load - cornerLoad[s]) : 0);
     }
 
-    /** The drop from a corner on over so much load, never more than it is: in whole units of worth where that would not fit. */
+    /** The drop from a corner on over so much load, never more than it is: in whole units of worth where the hull is steep. */
     private long part(int s, long load) {
-        if (slope[s] == Long.MAX_VALUE || Math.multiplyHigh(load, slope[s]) != 0 || load * slope[s] < 0) {
-            return load * ((cornerDrop[s + 1] - cornerDrop[s]) / (cornerLoad[s + 1] - cornerLoad[s]));
-        }
-        return (load * slope[s]) >> shift;
+        return steep[s]
+                ? load * ((cornerDrop[s + 1] - cornerDrop[s]) / (cornerLoad[s + 1] - cornerLoad[s]))
+                : (load * slope[s]) >> shift;
     }
 }
