@@ -18,8 +18,7 @@ final class PositionsTest {
     private static final LocalDate LATER = Stall.DAY.plusDays(9);
 
     private static OnOrder onOrder(String rope, LocalDate expected) {
-        return new OnOrder(
-                "P-1", "", rope, Offer.Made.plain(Length.ofMetres(50)), 1, 0, expected, new Money(5));
+        return new OnOrder("P-1", "", rope, Offer.Made.plain(Length.ofMetres(50)), 1, 0, expected, new Money(5));
     }
 
     private static Position of(List<Piece> open, OnOrder... onOrder) {
@@ -47,8 +46,7 @@ final class PositionsTest {
         assertEquals(LATER, of(open, onOrder(Stall.ROPE, LATER.plusDays(1))).shortFrom());
         assertEquals(LATER, of(open, onOrder("OTHER", LATER)).shortFrom(), "another rope");
         assertEquals(List.of(), of(open, onOrder("OTHER", LATER)).coming());
-        assertEquals(
-                Length.ofMetres(50), of(open, onOrder(Stall.ROPE, LATER)).comingBy(LATER));
+        assertEquals(Length.ofMetres(50), of(open, onOrder(Stall.ROPE, LATER)).comingBy(LATER));
         assertEquals(Length.ofMetres(150), of(open).longest());
     }
 }

@@ -95,8 +95,10 @@ final class GreedyHeuristicTest {
         for (int seed = 0; seed < SHOPS; seed++) {
             Random random = new Random(seed);
             int cap = 15 + random.nextInt(25);
-            List<Long> lengths = random.longs(1 + random.nextInt(5), 2, cap).boxed().toList();
-            List<Integer> demands = lengths.stream().map(length -> 1 + random.nextInt(3)).toList();
+            List<Long> lengths =
+                    random.longs(1 + random.nextInt(5), 2, cap).boxed().toList();
+            List<Integer> demands =
+                    lengths.stream().map(length -> 1 + random.nextInt(3)).toList();
             Instance drawn = oneLength(cap, lengths, demands);
             int longest = 0;
             for (int i = 0; i < drawn.items; i++) {
@@ -108,7 +110,9 @@ final class GreedyHeuristicTest {
                     .mapToLong(pattern -> loadOf(drawn, pattern))
                     .max()
                     .orElseThrow();
-            Pattern first = complete(drawn, Manner.LEAST_SLACK, 0, Budget.endless()).reels.get(0);
+            Pattern first = complete(drawn, Manner.LEAST_SLACK, 0, Budget.endless())
+                    .reels
+                    .get(0);
             assertTrue(first.countOf(item) > 0, "seed " + seed);
             assertEquals(most, loadOf(drawn, first), "seed " + seed);
         }
@@ -134,8 +138,7 @@ final class GreedyHeuristicTest {
     }
 
     private static List<Integer> kinds(int pieces, ReelKind... reels) {
-        Instance instance =
-                new Normaliser(new PatternProblem(List.of(Item.must(pieces)), List.of(reels))).instance();
+        Instance instance = new Normaliser(new PatternProblem(List.of(Item.must(pieces)), List.of(reels))).instance();
         return complete(instance, Manner.LONGEST_FIRST, 0, Budget.endless()).reels.stream()
                 .map(reel -> reel.type)
                 .toList();
@@ -143,10 +146,9 @@ final class GreedyHeuristicTest {
 
     @Test
     void laterRuns_areFilledWithWhatTheEarlierLeave() {
-        ReelKind reel = new ReelKind(
-                List.of(Run.of(10), Run.of(10)), 1, 1, 0, List.of(7L, 3L), ReelKind.WORTHLESS);
-        Instance instance = new Normaliser(new PatternProblem(List.of(Item.must(1), Item.must(4)), List.of(reel)))
-                .instance();
+        ReelKind reel = new ReelKind(List.of(Run.of(10), Run.of(10)), 1, 1, 0, List.of(7L, 3L), ReelKind.WORTHLESS);
+        Instance instance =
+                new Normaliser(new PatternProblem(List.of(Item.must(1), Item.must(4)), List.of(reel))).instance();
         for (Manner manner : Manner.values()) {
             PartialPlan plan = complete(instance, manner, 0, Budget.endless());
             assertEquals(1, plan.reels.size());

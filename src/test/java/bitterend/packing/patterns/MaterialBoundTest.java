@@ -106,8 +106,8 @@ final class MaterialBoundTest {
         PatternProblem free = new PatternProblem(
                 List.of(Item.must(8)), List.of(ReelKind.whole(100, 0, ReelKind.UNLIMITED, List.of(25L))));
         assertTrue(bound(free, Rejection.NEVER).isEmpty());
-        PatternProblem dear = new PatternProblem(
-                List.of(new Item(8, 1)), List.of(ReelKind.whole(100, 50, 1, List.of(25L))));
+        PatternProblem dear =
+                new PatternProblem(List.of(new Item(8, 1)), List.of(ReelKind.whole(100, 50, 1, List.of(25L))));
         assertTrue(bound(dear, Rejection.PRICED).isEmpty());
         assertTrue(bound(dear, Rejection.limited(4)).isPresent());
     }

@@ -70,12 +70,10 @@ final class PatternProblemTest {
     @Test
     void everyRunAndEveryKind_isLookedAt() {
         ReelKind good = kind(Run.of(9), 0, 0, ONE, ReelKind.WORTHLESS);
-        ReelKind bad = new ReelKind(
-                List.of(Run.of(9), Run.of(LARGEST + 1)), 1, 0, 0, ONE, ReelKind.WORTHLESS);
+        ReelKind bad = new ReelKind(List.of(Run.of(9), Run.of(LARGEST + 1)), 1, 0, 0, ONE, ReelKind.WORTHLESS);
         refuses("run length", bad);
         assertThrows(
-                IllegalArgumentException.class,
-                () -> new PatternProblem(List.of(Item.must(1)), List.of(good, bad)));
+                IllegalArgumentException.class, () -> new PatternProblem(List.of(Item.must(1)), List.of(good, bad)));
     }
 
     @Test
@@ -102,7 +100,11 @@ final class PatternProblemTest {
     @Test
     void moreThanAQuarterOfAllPieces_areRefused() {
         int most = Integer.MAX_VALUE / 4;
-        assertEquals(2, new PatternProblem(List.of(Item.must(most - 1), Item.must(1)), List.of()).items().size());
+        assertEquals(
+                2,
+                new PatternProblem(List.of(Item.must(most - 1), Item.must(1)), List.of())
+                        .items()
+                        .size());
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new PatternProblem(List.of(Item.must(most), Item.must(1)), List.of()));

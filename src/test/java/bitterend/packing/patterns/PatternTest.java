@@ -96,7 +96,9 @@ final class PatternTest {
         int[] counts = {1, 2};
         Pattern pattern = of(0, runs, items, counts);
         assertEquals(pattern, of(0, new int[] {2, 0}, new int[] {1, 0}, new int[] {2, 1}));
-        assertEquals(pattern.hashCode(), of(0, new int[] {2, 0}, new int[] {1, 0}, new int[] {2, 1}).hashCode());
+        assertEquals(
+                pattern.hashCode(),
+                of(0, new int[] {2, 0}, new int[] {1, 0}, new int[] {2, 1}).hashCode());
         assertNotEquals(pattern, of(1, runs, items, counts));
         assertNotEquals(pattern, of(0, new int[] {0, 1}, items, counts));
         assertNotEquals(pattern, of(0, runs, new int[] {1, 1}, counts));

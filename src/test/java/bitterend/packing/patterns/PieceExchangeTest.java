@@ -64,7 +64,8 @@ final class PieceExchangeTest {
             new InitialPlans(instance, best, 1, Budget.endless()).run(1);
             long before = best.cost();
             new PieceExchange(instance, best, 1, Budget.endless().part(30_000_000)).run();
-            onTheWay += (int) costs.stream().filter(cost -> cost < before && cost > 134).count();
+            onTheWay += (int)
+                    costs.stream().filter(cost -> cost < before && cost > 134).count();
         }
         assertTrue(onTheWay > 0, "no better plan on the way");
     }
@@ -104,11 +105,11 @@ final class PieceExchangeTest {
     @Test
     void onlyReelsOfOneKindWithoutLimit_areAskedFor() {
         assertTrue(PieceExchange.isFor(instance(List.of(60L, 40L), 100)));
-        assertFalse(PieceExchange.isFor(new Normaliser(new PatternProblem(
-                        List.of(Item.must(3)), List.of(ReelKind.whole(100, 1, 2, List.of(60L)))))
+        assertFalse(PieceExchange.isFor(new Normaliser(
+                        new PatternProblem(List.of(Item.must(3)), List.of(ReelKind.whole(100, 1, 2, List.of(60L)))))
                 .instance()));
-        assertTrue(PieceExchange.isFor(new Normaliser(PatternProblem.oneLength(100, List.of(60L), List.of(1 << 16)))
-                .instance()));
+        assertTrue(PieceExchange.isFor(
+                new Normaliser(PatternProblem.oneLength(100, List.of(60L), List.of(1 << 16))).instance()));
         assertFalse(PieceExchange.isFor(
                 new Normaliser(PatternProblem.oneLength(100, List.of(60L), List.of((1 << 16) + 1))).instance()));
     }

@@ -64,15 +64,17 @@ final class PricerTest {
 
     @Test
     void aHastySearch_offersMoreThanOnePatternOfOneKind_eachOfOtherItems() {
-        Instance instance = new Normaliser(PatternProblem.oneLength(10, List.of(6L, 5L, 4L, 3L), List.of(1, 2, 1, 3)))
-                .instance();
+        Instance instance =
+                new Normaliser(PatternProblem.oneLength(10, List.of(6L, 5L, 4L, 3L), List.of(1, 2, 1, 3))).instance();
         long[] price = {70, 60, 50, 40};
         Pricer.Offers offers =
                 new Pricer(instance).price(price, 100, instance.demand, new long[1], true, Budget.endless());
         assertTrue(offers.safe);
-        assertEquals(List.of("[2, 3]", "[1]"), offers.patterns.stream()
-                .map(pattern -> Arrays.toString(pattern.item))
-                .toList());
+        assertEquals(
+                List.of("[2, 3]", "[1]"),
+                offers.patterns.stream()
+                        .map(pattern -> Arrays.toString(pattern.item))
+                        .toList());
         assertEquals(30, offers.reducedProfit[0]);
     }
 
@@ -96,7 +98,8 @@ final class PricerTest {
             assertFalse(master.own().higherThan(master.bound()), where);
             given.ifPresent(bound -> assertFalse(bound.higherThan(master.bound()), where));
             if (master.converged() && Arrays.stream(instance.types).allMatch(ReelType::single)) {
-                double proven = (double) master.bound().numerator() / master.bound().scale();
+                double proven =
+                        (double) master.bound().numerator() / master.bound().scale();
                 assertEquals(master.value(), proven, 1e-3 + 1e-6 * master.value(), where);
                 assertTrue(master.unmet() < 1e-6, where);
                 converged++;

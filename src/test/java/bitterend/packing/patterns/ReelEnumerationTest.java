@@ -32,7 +32,10 @@ final class ReelEnumerationTest {
                     List<Pattern> all = AllPatterns.of(instance).stream()
                             .filter(pattern -> pattern.type == type.index)
                             .toList();
-                    long most = all.stream().mapToLong(each -> net(each, price, scale)).max().orElse(0);
+                    long most = all.stream()
+                            .mapToLong(each -> net(each, price, scale))
+                            .max()
+                            .orElse(0);
                     long enough = most - random.nextInt(80);
                     List<Pattern> joined = joined(instance, type, price, scale, enough);
                     Set<Pattern> expected = all.stream()

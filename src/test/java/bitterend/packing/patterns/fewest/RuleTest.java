@@ -30,21 +30,35 @@ final class RuleTest {
 
     @Test
     void longest_isThePairOfTheMostLoad_notTheFirst() {
-        assertEquals(new Decision(1, 2, 1), chosen(Rule.LONGEST, new double[] {0.5, 0.1, 0, 0}).orElseThrow());
-        assertEquals(new Decision(0, 1, 1), chosen(Rule.LONGEST, new double[] {0.5, 0.1, 0.1, 0}).orElseThrow());
+        assertEquals(
+                new Decision(1, 2, 1),
+                chosen(Rule.LONGEST, new double[] {0.5, 0.1, 0, 0}).orElseThrow());
+        assertEquals(
+                new Decision(0, 1, 1),
+                chosen(Rule.LONGEST, new double[] {0.5, 0.1, 0.1, 0}).orElseThrow());
     }
 
     @Test
     void broken_isWhatIsOpenMost_andOfTwoTheFirst() {
-        assertEquals(new Decision(0, 3, 1), chosen(Rule.BROKEN, new double[] {0.5, 0.1, 0.3, 0}).orElseThrow());
-        assertEquals(new Decision(1, 2, 1), chosen(Rule.BROKEN, new double[] {0.9, 0.3, 0.2, 0}).orElseThrow());
-        assertEquals(new Decision(0, 1, 1), chosen(Rule.BROKEN, new double[] {0.25, 0.25, 0.25, 0}).orElseThrow());
+        assertEquals(
+                new Decision(0, 3, 1),
+                chosen(Rule.BROKEN, new double[] {0.5, 0.1, 0.3, 0}).orElseThrow());
+        assertEquals(
+                new Decision(1, 2, 1),
+                chosen(Rule.BROKEN, new double[] {0.9, 0.3, 0.2, 0}).orElseThrow());
+        assertEquals(
+                new Decision(0, 1, 1),
+                chosen(Rule.BROKEN, new double[] {0.25, 0.25, 0.25, 0}).orElseThrow());
     }
 
     @Test
     void mixed_weighsBoth() {
-        assertEquals(new Decision(1, 2, 1), chosen(Rule.MIXED, new double[] {0.5, 0.4, 0, 0}).orElseThrow());
-        assertEquals(new Decision(0, 3, 1), chosen(Rule.MIXED, new double[] {0.5, 0.1, 0, 0}).orElseThrow());
+        assertEquals(
+                new Decision(1, 2, 1),
+                chosen(Rule.MIXED, new double[] {0.5, 0.4, 0, 0}).orElseThrow());
+        assertEquals(
+                new Decision(0, 3, 1),
+                chosen(Rule.MIXED, new double[] {0.5, 0.1, 0, 0}).orElseThrow());
         assertEquals(0.85 * 0.5, Rule.MIXED.score(0.85, 0.3), 1e-12);
     }
 
@@ -102,8 +116,7 @@ final class RuleTest {
                         + Arrays.toString(column.count);
                 assertEquals(!leads || !holds, no.allows(column), where);
                 boolean leaves = column.countOf(decision.leader()) == 0
-                        && column.countOf(decision.item())
-                                <= question.count[decision.item()] - decision.copies();
+                        && column.countOf(decision.item()) <= question.count[decision.item()] - decision.copies();
                 assertEquals(leads ? holds : leaves, yes.allows(column), where);
                 asked++;
             }
@@ -114,14 +127,14 @@ final class RuleTest {
     @Test
     void aLeaderThatMayLeadNoReel_allowsNone() {
         ReelQuestion question = new ReelQuestion(new int[] {9, 5, 2}, new int[] {1, 1, 3}, 20, 2);
-        Limits limits = new Limits(question)
-                .with(new Decision(0, 1, 1), true)
-                .with(new Decision(1, 2, 1), false);
+        Limits limits = new Limits(question).with(new Decision(0, 1, 1), true).with(new Decision(1, 2, 1), false);
         assertFalse(limits.allows(new Column(new int[] {1}, new int[] {1})));
         assertFalse(limits.allows(new Column(new int[] {1, 2}, new int[] {1, 1})));
         assertTrue(limits.allows(new Column(new int[] {0, 1}, new int[] {1, 1})));
         assertTrue(limits.allows(new Column(new int[] {2}, new int[] {3})));
-        assertEquals(List.of(Limits.Group.ANY, 0), limits.groups().stream().map(group -> group.leader).toList());
+        assertEquals(
+                List.of(Limits.Group.ANY, 0),
+                limits.groups().stream().map(group -> group.leader).toList());
     }
 
     @Test

@@ -9,7 +9,19 @@ import org.junit.jupiter.api.Test;
 /** Products beyond 64 bits, compared as big whole numbers compare them. */
 final class ExactTest {
     private static final long[] EDGES = {
-        Long.MIN_VALUE, Long.MIN_VALUE + 1, -(1L << 32), -3, -1, 0, 1, 2, 3, 1L << 31, 1L << 32, 1L << 62, Long.MAX_VALUE
+        Long.MIN_VALUE,
+        Long.MIN_VALUE + 1,
+        -(1L << 32),
+        -3,
+        -1,
+        0,
+        1,
+        2,
+        3,
+        1L << 31,
+        1L << 32,
+        1L << 62,
+        Long.MAX_VALUE
     };
 
     @Test
@@ -62,7 +74,9 @@ final class ExactTest {
             long a = random.nextLong(1L << random.nextInt(1, 63));
             long b = random.nextLong(1L << random.nextInt(1, 63));
             assertEquals(
-                    BigInteger.valueOf(a).gcd(BigInteger.valueOf(b)).longValueExact(), Exact.gcd(a, b), a + " and " + b);
+                    BigInteger.valueOf(a).gcd(BigInteger.valueOf(b)).longValueExact(),
+                    Exact.gcd(a, b),
+                    a + " and " + b);
         }
         assertEquals(7, Exact.gcd(0, 7));
         assertEquals(7, Exact.gcd(7, 0));

@@ -90,8 +90,7 @@ final class KnapsackBoundTest {
             long cap = random.nextLong(1L << 30, 1L << 46);
             long load = random.nextLong(cap / 1000, cap);
             long price = random.nextLong(1, 1L << 48);
-            ItemsByDensity order =
-                    ItemsByDensity.of(new long[] {load}, new long[] {price}, new int[] {2_000}, cap);
+            ItemsByDensity order = ItemsByDensity.of(new long[] {load}, new long[] {price}, new int[] {2_000}, cap);
             ValuedRun run = new ValuedRun(cap, cap, 0, left -> 0);
             long drawn = random.nextLong(cap);
             long exact = BigInteger.valueOf(cap - drawn)

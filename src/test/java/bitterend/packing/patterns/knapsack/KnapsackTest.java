@@ -164,7 +164,8 @@ final class KnapsackTest {
         assertFalse(new KnapsackTable(order, 6_000, 6_000).build((next, drawn, worth) -> false, Budget.endless()));
         assertTrue(new KnapsackTable(order, 6_000, 6_001).build((next, drawn, worth) -> false, Budget.endless()));
         Budget little = Budget.endless().part(20_000);
-        assertFalse(new KnapsackTable(order, 6_000, 10_000).build((next, drawn, worth) -> false, little) && little.over());
+        assertFalse(
+                new KnapsackTable(order, 6_000, 10_000).build((next, drawn, worth) -> false, little) && little.over());
     }
 
     @Test
