@@ -30,7 +30,7 @@ final class SolverTest {
         List<Long> lengths = new ArrayList<>();
         for (int i = 0; i < 520; i++) {
             items.add(Item.must(1));
-            lengths.add(34_000L + 28 * i);
+            lengths.add(34_000L + 28L * i);
         }
         PatternProblem problem =
                 new PatternProblem(items, List.of(ReelKind.whole(100_000, 1, ReelKind.UNLIMITED, lengths)));
