@@ -81,11 +81,13 @@ final class SubsetRowsTest {
                     pieces += patterns.get(j).countOf(item);
                 }
                 if (pieces > 0) {
-                    map.put(j, (pieces + 1) / 2);
-                    sum += (pieces + 1) / 2 * x[j];
+                    int half = (pieces + 1) / 2;
+                    map.put(j, half);
+                    sum += half * x[j];
                 }
             }
-            double rhs = (demand + 1) / 2;
+            int whole = (demand + 1) / 2;
+            double rhs = whole;
             if (demand % 2 == 1 && rhs - sum > LITTLE) {
                 all.add(rhs + ": " + map);
             }
