@@ -128,7 +128,7 @@ final class UrgentWorkTest {
                 settings("\"closed\": [\"2026-03-03\", \"Monday\"], \"urgency\": {\"third\": \"two days\"},"));
         Run run = planOf("O1,1,B12,1 m,plain,plain,1,,,,\n", "R1,B12,5 m,no\n");
         assertEquals(3, run.code());
-        assertTrue(run.err().contains("closed: found \"Monday\""), run.err());
+        assertTrue(run.err().contains("shop.json, /closed/1: found \"Monday\""), run.err());
         assertTrue(run.err().contains("third: found \"two days\", expected how far ahead"), run.err());
     }
 
