@@ -92,11 +92,14 @@ final class PackagedJarIT {
     /** The search is broken off once it has told of a first plan; that plan is printed whole and kept, and it is said why. */
     @Test
     void ctrlC_keepsTheBestPlanSoFar_andSaysThatItWasStopped() throws IOException, InterruptedException {
-        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "signals are sent by a shell");
+        assumeTrue(System.getProperty("os.name").equals("Linux"), "signals are sent by a shell");
         Path plan = folder.resolve("stopped.json");
         Path out = folder.resolve("stopped.txt");
         Path err = folder.resolve("stopped-err.txt");
         Process process = new ProcessBuilder(
+                        "env",
+                        // a build in the background hands down that Ctrl-C is ignored
+                        "--default-signal=INT",
                         java(),
                         "-Xmx1g",
                         "-jar",
