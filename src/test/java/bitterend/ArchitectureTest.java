@@ -53,6 +53,7 @@ final class ArchitectureTest {
             Map.entry("finding", "measure"),
             Map.entry("measure", ""),
             Map.entry("measure.formula", "measure"),
+            Map.entry("threads", ""),
             Map.entry("catalogue", "measure"),
             Map.entry("demand", "catalogue finding measure"),
             Map.entry("demand.calibration", "catalogue demand finding measure"),
@@ -74,7 +75,7 @@ final class ArchitectureTest {
             Map.entry("packing.greedy", "demand packing packing.bench"),
             Map.entry("packing.bench", "demand measure packing stock"),
             Map.entry("packing.order", "demand finding measure packing packing.bench stock"),
-            Map.entry("packing.explain", "catalogue demand finding measure packing packing.bench stock"),
+            Map.entry("packing.explain", "demand finding measure packing packing.bench stock"),
             Map.entry("packing.check", "catalogue demand finding measure packing packing.proof stock stock.worth"),
             Map.entry("packing.model", "catalogue demand measure packing stock"),
             Map.entry("packing.rules", "demand packing packing.model stock"),
@@ -82,14 +83,16 @@ final class ArchitectureTest {
             Map.entry(
                     "packing.strategy",
                     "catalogue demand finding measure packing packing.bench packing.check "
-                            + "packing.greedy packing.loads packing.order packing.patterns packing.search stock"),
+                            + "packing.greedy packing.loads packing.order packing.patterns packing.search stock threads"),
             Map.entry("day", "demand finding measure packing packing.order stock stock.worth"),
             Map.entry("history", "demand measure"),
             Map.entry("market", "finding measure packing stock"),
-            Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth"),
+            Map.entry("buying", "catalogue demand finding history market measure packing stock stock.worth threads"),
             Map.entry("buying.reorder", "buying buying.steady catalogue demand finding history market measure stock"),
-            Map.entry("buying.steady", "buying catalogue demand history market measure stock stock.worth"),
-            Map.entry("quoting", "catalogue demand finding market measure packing packing.order quoting.sharing stock"),
+            Map.entry("buying.steady", "buying catalogue demand history market measure stock stock.worth threads"),
+            Map.entry(
+                    "quoting",
+                    "catalogue demand finding market measure packing packing.order quoting.sharing stock threads"),
             Map.entry("quoting.sharing", "catalogue demand measure packing stock"),
             Map.entry("quoting.life", "finding measure quoting"),
             Map.entry("quoting.after", "finding measure quoting stock"),
@@ -110,7 +113,7 @@ final class ArchitectureTest {
             Map.entry(
                     "work.plans",
                     "buying catalogue day demand exchange finding market measure packing packing.check "
-                            + "packing.explain packing.strategy quoting stock work work.orders"),
+                            + "packing.explain packing.strategy quoting stock threads work work.orders"),
             Map.entry("work.orders", "catalogue day demand exchange finding measure packing stock work"),
             Map.entry(
                     "work.rack",
@@ -123,7 +126,7 @@ final class ArchitectureTest {
             Map.entry(
                     "work.trade",
                     "buying buying.reorder buying.steady catalogue day demand demand.calibration exchange finding history market measure "
-                            + "packing packing.strategy quoting quoting.sharing stock stock.worth work work.plans"),
+                            + "packing packing.strategy quoting quoting.sharing stock stock.worth threads work work.plans"),
             Map.entry("work.imports", "demand exchange exchange.form exchange.mapping finding stock work work.orders"),
             Map.entry("report.page", "finding"),
             Map.entry("report.table", "finding"),

@@ -3,6 +3,7 @@ package bitterend.buying;
 import bitterend.measure.Length;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
+import bitterend.threads.SideBySide;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,6 +2,7 @@ package bitterend.buying;
 
 import bitterend.measure.Cost;
 import bitterend.packing.Packer;
+import bitterend.threads.SideBySide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -19,7 +19,6 @@ import bitterend.stock.Run;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -34,10 +33,6 @@ import java.util.stream.Stream;
 public final class Shortages {
     /** So many reels that would do are named for each day. */
     private static final int HELP = 4;
-
-    /** What a person can settle about a reel. */
-    private static final Set<Rule> TO_SETTLE =
-            EnumSet.of(Rule.ON_HOLD, Rule.USE_BY, Rule.RESERVED, Rule.ISSUED, Rule.PINNED, Rule.COMES_IN_TIME);
 
     private final PackingProblem problem;
     private final Function<String, String> customers;
@@ -170,10 +165,11 @@ public final class Shortages {
     /** The one thing to settle about a reel, in words that are the same for every piece that waits for it. */
     private Optional<Sentence> settled(Piece piece, Reel reel) {
         List<Reason> bars = rules.all(piece, reel);
-        if (bars.size() != 1 || !TO_SETTLE.contains(bars.get(0).rule())) {
+        Arrival arrival = problem.arrivals().get(reel.id());
+        if (bars.size() != 1
+                || !Rule.toSettle().contains(bars.get(0).rule()) && bars.get(0).rule() != Rule.COMES_IN_TIME) {
             return Optional.empty();
         }
-        Arrival arrival = problem.arrivals().get(reel.id());
         return Optional.of(
                 arrival == null
                         ? bars.get(0).sentence()

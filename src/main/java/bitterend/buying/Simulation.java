@@ -4,6 +4,7 @@ import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.Effort;
 import bitterend.packing.Packer;
+import bitterend.threads.SideBySide;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;

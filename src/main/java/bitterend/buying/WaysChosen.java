@@ -4,6 +4,7 @@ import bitterend.finding.NaturalOrder;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
 import bitterend.packing.Effort;
+import bitterend.threads.SideBySide;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;

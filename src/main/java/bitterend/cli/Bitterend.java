@@ -18,10 +18,7 @@ import picocli.CommandLine.Option;
         commandListHeading = "%nCommands:%n",
         footer = {
             "",
-            "A SHOP is a folder such as demo-data/eider-shed. Exit codes: 0 done, 1 internal",
-            "error, 2 bad command line, 3 the input has errors, 4 some pieces could not be",
-            "planned, 5 the stock changed underneath, 130 stopped by Ctrl-C.",
-            "",
+            "A SHOP is a folder such as demo-data/eider-shed.",
             "\"bitterend\" stands for: java -jar target/bitterend.jar"
         })
 final class Bitterend {

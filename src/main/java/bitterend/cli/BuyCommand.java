@@ -83,7 +83,7 @@ final class BuyCommand implements Callable<Integer> {
     @Option(
             names = "--most-weeks",
             paramLabel = "NUMBER",
-            converter = WeeksText.class,
+            converter = Typed.Weeks.class,
             description = "For the orders in hand: buy no rope for longer. Default: mostWeeks of shop.json.")
     private @Nullable Integer mostWeeks;
 
@@ -99,11 +99,8 @@ final class BuyCommand implements Callable<Integer> {
                             + " service of shop.json, else 97 %%.")
     private @Nullable Ratio service;
 
-    @Option(
-            names = "--threads",
-            paramLabel = "NUMBER",
-            description = "Work on so many scenarios at once; else as many as there are cores.")
-    private @Nullable Integer threads;
+    @Mixin
+    private ThreadsOption threads = new ThreadsOption();
 
     @Option(
             names = "--share",
@@ -175,7 +172,7 @@ final class BuyCommand implements Callable<Integer> {
             terminal.err().println("error: " + TradePages.NOTHING_TO_STUDY);
             return ExitCode.BAD_INPUT;
         }
-        BuyStudy study = new BuyStudy(terminal, verb, cores());
+        BuyStudy study = new BuyStudy(terminal, verb, threads.count());
         return share != null ? study.share(share) : study.report(merge, read, units.figures(read), common.json, papers);
     }
 
@@ -184,7 +181,7 @@ final class BuyCommand implements Callable<Integer> {
         try (Interrupt interrupt = Interrupt.listening()) {
             Result.Advised advised = (Result.Advised) new AdviseReels(now)
                     .advise(
-                            new AdviseReels.Request(day.of(read), time, options.seed(), cores(), spending),
+                            new AdviseReels.Request(day.of(read), time, options.seed(), threads.count(), spending),
                             Watcher.who(interrupt::isAsked));
             interrupt.tell(terminal, "the advice below was not searched to its end; a longer search may buy less.");
             papers.files.show(
@@ -196,9 +193,5 @@ final class BuyCommand implements Callable<Integer> {
             papers.tables.write(terminal, () -> new BuyTables(units.figures(read)).of(advised.advice()));
             return advised.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
         }
-    }
-
-    private int cores() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : Math.max(1, threads);
     }
 }

@@ -32,6 +32,9 @@ final class EffortOption {
     @Mixin
     private SeedOption seed = new SeedOption();
 
+    @Mixin
+    private ThreadsOption threads = new ThreadsOption();
+
     @Option(
             names = "--solver-config",
             paramLabel = "FILE",
@@ -40,7 +43,8 @@ final class EffortOption {
 
     /** What was asked for; nothing when its file has errors, which are told. */
     Optional<PlanSearch> search(Findings findings) {
-        return PlanSearch.of(level, time(), seed.seed, solverConfig, findings).map(search -> search.since(begun));
+        return PlanSearch.of(level, time(), seed.seed, solverConfig, findings)
+                .map(search -> search.since(begun).on(threads.count()));
     }
 
     Duration time() {

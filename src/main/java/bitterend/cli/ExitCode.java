@@ -1,5 +1,8 @@
 package bitterend.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /** What a finished command tells the shell. */
 enum ExitCode {
     DONE(0, "done"),
@@ -22,7 +25,12 @@ enum ExitCode {
         return number;
     }
 
-    String meaning() {
-        return meaning;
+    /** What every code means, by its number, for people to read. */
+    static Map<String, String> meanings() {
+        Map<String, String> meanings = new LinkedHashMap<>();
+        for (ExitCode code : values()) {
+            meanings.put("" + code.number, code.meaning);
+        }
+        return meanings;
     }
 }

@@ -52,7 +52,7 @@ final class IdleOptions {
             Rule.without("plan", Set.of("--plan"), ASKED, "names the plan that --explain or --shares asks; add one"),
             Rule.with(
                     "plan",
-                    Set.of("--day", "--until", "--effort", "--time", "--seed", "--solver-config", "--withdraw"),
+                    Set.of("--day", "--until", "--effort", "--time", "--seed", "--threads", "--solver-config", "--withdraw"),
                     ASKED,
                     "is for making a plan; --explain and --shares ask one that is there"),
             Rule.with("plan", Set.of("--late"), ASKED, "plans; --explain and --shares ask a plan that is there"),
@@ -89,7 +89,7 @@ final class IdleOptions {
             Rule.with("buy", Set.of("--threads"), Set.of("--merge"), "--merge works nothing out"),
             Rule.without(
                     "value",
-                    Set.of("--scenarios", "--weeks", "--seed"),
+                    Set.of("--scenarios", "--weeks", "--seed", "--threads"),
                     Set.of("--from-history"),
                     "is for a trial on the past; add --from-history"),
             Rule.without("sheet", Set.of("--paper"), Set.of("--pdf", "--tags"), "is for --pdf and --tags; add one"),

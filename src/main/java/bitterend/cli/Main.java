@@ -138,6 +138,11 @@ public final class Main {
     private static CommandLine commandLine(Terminal terminal, Predicate<String> isCalled) {
         CommandLine commandLine =
                 CommandEntry.below(new CommandLine(new Bitterend()), isCalled, entries(terminal, isCalled));
+        commandLine
+                .getCommandSpec()
+                .usageMessage()
+                .exitCodeListHeading("%nExit codes:%n")
+                .exitCodeList(ExitCode.meanings());
         for (CommandLine each : all(commandLine)) {
             each.setCaseInsensitiveEnumValuesAllowed(true);
             each.setUsageHelpWidth(HELP_WIDTH);

@@ -30,7 +30,11 @@ final class ManPage {
         page.macro("SH", "COMMANDS");
         root.getSubcommands().values().forEach(page::command);
         page.macro("SH", "EXIT STATUS");
-        page.words(String.join(" ", root.getCommandSpec().usageMessage().footer()));
+        root.getCommandSpec().usageMessage().exitCodeList().forEach((code, meaning) -> {
+            page.macro("TP");
+            page.words(code);
+            page.words(meaning);
+        });
         return String.join("\n", page.lines) + "\n";
     }
 

@@ -1,6 +1,7 @@
 package bitterend.cli;
 
 import java.time.Duration;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How long a command that packs many times may take for one packing. */
@@ -15,7 +16,14 @@ final class PackingTime {
                             + " on any machine. Default: ${DEFAULT-VALUE}.")
     private Duration time = Duration.ofSeconds(30);
 
+    @Mixin
+    private ThreadsOption threads = new ThreadsOption();
+
     Duration most() {
         return time;
+    }
+
+    int threads() {
+        return threads.count();
     }
 }

@@ -181,7 +181,7 @@ final class QuoteCommand implements Callable<Integer> {
                 terminal,
                 now,
                 papers,
-                keeping.asked(request, reading.rows(), from, new KeepQuote.Effort(time.most(), quantities.each())));
+                keeping.asked(request, reading.rows(), from, new KeepQuote.Effort(time.most(), time.threads(), quantities.each())));
         if (kept.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
@@ -227,7 +227,8 @@ final class QuoteCommand implements Callable<Integer> {
     /** @param said what was told of already */
     private ExitCode price(ShopNow now, QuoteRequest request, List<Finding> leftOut, List<Finding> said) {
         Result result =
-                new PriceRequest(now).price(request, request.day(), time.most(), quantities.each(), Watcher.NOBODY);
+                new PriceRequest(now, time.threads())
+                .price(request, request.day(), time.most(), quantities.each(), Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
             complain(not.problems());
             return ExitCode.BAD_INPUT;

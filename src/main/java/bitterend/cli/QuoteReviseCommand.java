@@ -117,7 +117,7 @@ final class QuoteReviseCommand implements Callable<Integer> {
                                 request,
                                 reading.rows(),
                                 before.head().from(),
-                                new KeepQuote.Effort(time.most(), List.of())),
+                                new KeepQuote.Effort(time.most(), time.threads(), List.of())),
                         Watcher.NOBODY));
         if (kept.isEmpty()) {
             return ExitCode.BAD_INPUT;

@@ -60,6 +60,9 @@ final class StockShortCommand implements Callable<Integer> {
     private SeedOption seed = new SeedOption();
 
     @Mixin
+    private ThreadsOption threads = new ThreadsOption();
+
+    @Mixin
     private PageFiles files = new PageFiles();
 
     @Mixin
@@ -88,9 +91,10 @@ final class StockShortCommand implements Callable<Integer> {
             Forecast forecast = new ForecastShortage(read.get())
                     .forecast(
                             new ForecastShortage.Request(day.of(now), until),
-                            PlanSearch.of(EffortLevel.QUICK, time, seed.seed),
+                            PlanSearch.of(EffortLevel.QUICK, time, seed.seed)
+                                    .on(threads.count()),
                             Watcher.who(interrupt::isAsked));
-            interrupt.tell(terminal, "the plan below was not searched to its end; a longer search may want less.");
+            interrupt.tell(terminal, "what is below was not searched to its end; a longer search may want less.");
             files.show(
                     terminal,
                     common.json,

@@ -78,6 +78,23 @@ final class Typed {
         }
     }
 
+    /** So many threads as a large machine has cores, at most. */
+    static final class Threads extends Value<Integer> {
+        private static final int MOST = 1_000;
+
+        Threads() {
+            super(Threads::read);
+        }
+
+        private static Parsed<Integer> read(String text) {
+            String figures = text.strip();
+            int number = figures.matches("[0-9]{1,4}") ? Integer.parseInt(figures) : 0;
+            return number < 1 || number > MOST
+                    ? Parsed.refused("a number of threads from 1 to " + MOST)
+                    : Parsed.of(number);
+        }
+    }
+
     /** A number of weeks, up to ten years. */
     static final class Weeks extends Value<Integer> {
         Weeks() {

@@ -54,6 +54,9 @@ final class ValueCommand implements Callable<Integer> {
     @Mixin
     private DayOption day = new DayOption();
 
+    @Mixin
+    private ThreadsOption threads = new ThreadsOption();
+
     @Option(names = "--from-history", description = "Try the shop's own curves on weeks picked from history.csv.")
     boolean fromHistory;
 
@@ -131,7 +134,7 @@ final class ValueCommand implements Callable<Integer> {
     private Document trial(CoilValuePage page, ValueCoils verb, Coils coils, Study.Size size, Interrupt interrupt) {
         return coils.findOwn()
                 .filter(own -> fromHistory)
-                .map(own -> tried(page, own, size, verb.trial(coils.rope(), own, size, interrupt::isAsked), coils))
+                .map(own -> tried(page, own, size, verb.trial(coils.rope(), own, size, threads.count(), interrupt::isAsked), coils))
                 .orElse(Document.EMPTY);
     }
 

@@ -98,7 +98,8 @@ public final class StockText {
 
     /** Whole weeks, up to ten years. */
     public static Parsed<Integer> weeks(String text) {
-        return Readings.whole(1, MOST_WEEKS).read(text);
+        Parsed<Integer> weeks = Readings.whole(1, MOST_WEEKS).read(text);
+        return weeks.value().isPresent() ? weeks : Parsed.refused("a number of weeks from 1 to " + MOST_WEEKS);
     }
 
     /** How much shorter a delivery may be: {@code 2}, {@code 2 %}, {@code 1.5 %}; from 0 to 50. */

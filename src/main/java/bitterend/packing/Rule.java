@@ -1,5 +1,8 @@
 package bitterend.packing;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** Every rule of the bench that a plan is weighed by. docs/rules.md is printed from this list. */
 public enum Rule {
     FITS_THE_RUN(Level.HARD, "The pieces of a run, with a cut loss between neighbours, are no longer than the run."),
@@ -57,6 +60,20 @@ public enum Rule {
 
     public Level level() {
         return level;
+    }
+
+    /**
+     * The rules that somebody in the shop can settle about a reel: by ending a hold, a reservation, an issued sheet or a pin,
+     * by a paper that is still to come or by a look at old rope. Where one of them is all that keeps a piece off a reel, that
+     * is worth naming. Nobody can make another rope, another customer's rope or a longer run of it.
+     */
+    public static Set<Rule> toSettle() {
+        return EnumSet.of(ON_HOLD, RESERVED, ISSUED, PINNED, CERTIFICATE, USE_BY);
+    }
+
+    /** Those of {@link #toSettle} that are ended by giving the reel free, whatever is ordered. */
+    public static Set<Rule> toGiveFree() {
+        return EnumSet.of(ON_HOLD, RESERVED, ISSUED);
     }
 
     /** The rule in one sentence. */

@@ -4,6 +4,7 @@ import bitterend.packing.Effort;
 import bitterend.packing.Packer;
 import bitterend.quoting.Variation.Kind;
 import bitterend.quoting.sharing.Sharing;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -29,15 +30,22 @@ public final class Quoter {
         this.basis = basis;
         sharing = new Sharing(packer, effort, small, basis.book().day());
         lightly = new Sharing(packer, small, small, basis.book().day());
-        Effort glance = glance(small);
+        Effort glance = alone(glance(small));
+        LocalDate day = basis.book().day();
         views = new RopeQuoter.Views(
                 new AddedWaste(basis, packer, policy.waste() == WasteBasis.MARGINAL ? effort : small),
                 new UsualWaste(
                         basis,
                         policy.waste() == WasteBasis.USUAL
-                                ? sharing
-                                : new Sharing(
-                                        packer, glance, glance, basis.book().day())));
+                                ? new Sharing(packer, alone(effort), alone(small), day)
+                                : new Sharing(packer, glance, glance, day),
+                        small.threads()));
+    }
+
+    /** The same for one of several that are packed at once. */
+    private static Effort alone(Effort effort) {
+        return new Effort(
+                effort.time(), effort.work(), effort.seed(), 1, effort.cancelled(), effort.progress());
     }
 
     private static Effort glance(Effort small) {

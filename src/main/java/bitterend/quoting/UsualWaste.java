@@ -6,9 +6,11 @@ import bitterend.quoting.QuoteBasis.PastWeek;
 import bitterend.quoting.sharing.CostRange;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.quoting.sharing.Sharing;
+import bitterend.threads.SideBySide;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 
 /**
@@ -29,10 +31,13 @@ final class UsualWaste {
 
     private final QuoteBasis basis;
     private final Sharing sharing;
+    private final int threads;
 
-    UsualWaste(QuoteBasis basis, Sharing sharing) {
+    /** @param threads so many weeks are cut at once */
+    UsualWaste(QuoteBasis basis, Sharing sharing, int threads) {
         this.basis = basis;
         this.sharing = sharing;
+        this.threads = threads;
     }
 
     /** The waste that pieces of one rope add: its mean and range over the past weeks. */
@@ -50,9 +55,11 @@ final class UsualWaste {
         boolean ofSeason = season.size() >= FEWEST_OF_SEASON && season.size() < all.size();
         List<PastWeek> meant = ofSeason ? season : all;
         List<PastWeek> weeks = evenly(meant);
-        List<Cost> added = weeks.stream()
-                .map(week -> added(rope, week.pieces(), asked).minus(worth))
+        List<Callable<Cost>> cuts = weeks.stream()
+                .<Callable<Cost>>map(
+                        week -> () -> added(rope, week.pieces(), asked).minus(worth))
                 .toList();
+        List<Cost> added = SideBySide.all(cuts, threads);
         Cost sum = added.stream().reduce(Cost.ZERO, Cost::plus);
         return new WasteView.Span(
                 added.stream().min(Cost::compareTo).orElseThrow(),

@@ -43,7 +43,7 @@ record QuoteToKeep(ShopNow now, Figures figures, EarlierQuote earlier, boolean n
                 request,
                 numbered ? reading.rows() : unnumbered(reading.rows()),
                 from(),
-                new KeepQuote.Effort(time, List.of()),
+                new KeepQuote.Effort(time, Runtime.getRuntime().availableProcessors(), List.of()),
                 said);
         Watcher watcher = ear.watcher(now.shop().settings().money());
         return shown(

@@ -108,15 +108,25 @@ final class BenchmarksTest {
     }
 
     @Test
-    void growth_printsARowForEachSize() {
-        assertEquals(0, run("growth --time 0.2 --pieces 150 --lengths 60"));
+    void growth_printsARowForEachSize(@TempDir Path folder) throws IOException {
+        Path picture = folder.resolve("growth.svg");
+        assertEquals(0, run("growth --time 0.2 --pieces 150 --lengths 60 --coils 60 --picture " + picture));
+        assertTrue(Files.readString(picture).contains(">different lengths</text>"));
         assertEquals(
-                List.of("pieces\tlengths", "100\t100", "150\t150", "60\t50", "60\t60"),
+                List.of("pieces\tlengths", "100\t100", "150\t150", "60\t50", "60\t60", "300\t82", "300\t82"),
                 out.toString()
                         .lines()
                         .map(line -> String.join("\t", List.of(line.split("\t")).subList(0, 2)))
                         .toList());
         out.toString().lines().forEach(line -> assertEquals(12, line.split("\t").length, line));
+    }
+
+    @Test
+    void growthOfTheLargestAlone_isARowForEachThingThatGrows() {
+        assertEquals(0, run("growth --time 0.2 --pieces 150 --lengths 0 --coils 60 --of 40 --last"));
+        List<String> rows = out.toString().lines().toList();
+        assertEquals(3, rows.size(), out::toString);
+        assertTrue(rows.get(1).startsWith("150\t40\t"), rows.get(1));
     }
 
     @Test

@@ -12,12 +12,13 @@ import bitterend.measure.Length;
  * @param longPieces pieces of 20 m and more, remnants kept only when such a piece may be cut from them: hard to prove
  * @param sets of eight lines of several pieces so many are matched sets
  * @param coilCurve coils are worth what the coil curve says, not what the older one did
+ * @param coils so many part reels of each rope lie on the rack, or {@link #ANY}: as many as go with the work
  */
-record DayKind(int pieces, int lengths, boolean plain, boolean longPieces, int sets, boolean coilCurve) {
+record DayKind(int pieces, int lengths, boolean plain, boolean longPieces, int sets, boolean coilCurve, int coils) {
     /** Of eight lines of several pieces one is a matched set. */
     static final int USUAL_SETS = 1;
 
-    /** Every line of an order has a length of its own. */
+    /** Every line of an order has a length of its own; the rack is as full as it comes. */
     static final int ANY = 0;
 
     private static final int LINES_OF_THEIR_OWN = 1_000;
@@ -35,27 +36,32 @@ record DayKind(int pieces, int lengths, boolean plain, boolean longPieces, int s
     }
 
     static DayKind of(int pieces, int lengths) {
-        return new DayKind(pieces, lengths, false, false, USUAL_SETS, false);
+        return new DayKind(pieces, lengths, false, false, USUAL_SETS, false, ANY);
     }
 
     /** Plain, too. */
     static DayKind ofLongPieces(int pieces) {
-        return new DayKind(pieces, ANY, true, true, USUAL_SETS, false);
+        return new DayKind(pieces, ANY, true, true, USUAL_SETS, false, ANY);
     }
 
     /** The same, made plain. */
     DayKind madePlain() {
-        return new DayKind(pieces, lengths, true, longPieces, sets, coilCurve);
+        return new DayKind(pieces, lengths, true, longPieces, sets, coilCurve, coils);
     }
 
     /** The same with another share of matched sets, in eighths of the lines of several pieces. */
     DayKind withSets(int eighths) {
-        return new DayKind(pieces, lengths, plain, longPieces, eighths, coilCurve);
+        return new DayKind(pieces, lengths, plain, longPieces, eighths, coilCurve, coils);
     }
 
     /** The same with coils worth what the coil curve says. */
     DayKind byCoilCurve() {
-        return new DayKind(pieces, lengths, plain, longPieces, sets, true);
+        return new DayKind(pieces, lengths, plain, longPieces, sets, true, coils);
+    }
+
+    /** The same with so many part reels of each rope on the rack. */
+    DayKind withCoils(int ofEach) {
+        return new DayKind(pieces, lengths, plain, longPieces, sets, coilCurve, ofEach);
     }
 
     Length shortest() {

@@ -1,23 +1,32 @@
 package bitterend.bench;
 
+import bitterend.demand.Piece;
 import bitterend.measure.Cost;
 import bitterend.packing.Effort;
 import bitterend.packing.PackingProblem;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** How time and memory of the whole chain grow with the number of pieces, and with the number of different lengths. */
+/**
+ * How time and memory of the whole chain grow with the number of pieces, with the number of different lengths, and with the
+ * coils on the rack.
+ */
 @Command(name = "growth")
 final class Growth implements Callable<Integer> {
-    private static final int LENGTHS = 200;
+    private static final int PIECES_OF_A_RACK = 300;
     private static final List<String> HEAD = List.of(
             "pieces",
             "lengths",
@@ -44,6 +53,18 @@ final class Growth implements Callable<Integer> {
     @Option(names = "--lengths")
     private int mostLengths = 10_000;
 
+    @Option(names = "--of")
+    private int lengths = 200;
+
+    @Option(names = "--coils")
+    private int mostCoils = 10_000;
+
+    @Option(names = "--last")
+    private boolean lastAlone;
+
+    @Option(names = "--picture")
+    private @Nullable Path picture;
+
     @Spec
     @SuppressWarnings("NullAway.Init")
     private CommandSpec spec;
@@ -52,16 +73,34 @@ final class Growth implements Callable<Integer> {
     private boolean refused;
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         Benchmarks.positive(spec, "--time", seconds);
-        Benchmarks.positive(spec, "--pieces", mostPieces);
-        Benchmarks.positive(spec, "--lengths", mostLengths);
+        Benchmarks.positive(spec, "--of", lengths);
         out().println(String.join("\t", HEAD));
         warmUp();
-        doubling(100, mostPieces).forEach(pieces -> row(DayKind.of(pieces, Math.min(LENGTHS, pieces))));
-        before = Row.NONE;
-        doubling(50, mostLengths).forEach(lengths -> row(DayKind.of(mostLengths, lengths)));
+        GrowthPicture drawn = new GrowthPicture();
+        ladder(drawn, "pieces", doubling(100, mostPieces), size -> DayKind.of(size, Math.min(lengths, size)));
+        ladder(drawn, "different lengths", doubling(50, mostLengths), size -> DayKind.of(mostLengths, size));
+        ladder(drawn, "coils of a rope", doubling(50, mostCoils), size -> DayKind.usual(PIECES_OF_A_RACK)
+                .withCoils(size));
+        if (picture != null) {
+            Files.writeString(picture, drawn.svg());
+        }
         return refused ? Benchmarks.PLAN_REFUSED : 0;
+    }
+
+    /** None where the largest is nothing. */
+    private void ladder(GrowthPicture drawn, String what, List<Integer> sizes, IntFunction<DayKind> kind) {
+        before = Row.NONE;
+        int largest = sizes.get(sizes.size() - 1);
+        if (largest < 1) {
+            return;
+        }
+        drawn.begin(what);
+        for (int size : lastAlone ? List.of(largest) : sizes) {
+            Row row = row(kind.apply(size));
+            drawn.add(size, row.firstPlan, row.firstBound, row.live);
+        }
     }
 
     /** So that the first row does not pay for the compiler. */
@@ -103,14 +142,15 @@ final class Growth implements Callable<Integer> {
         }
     }
 
-    private void row(DayKind kind) {
+    private Row row(DayKind kind) {
         PackingProblem problem = RealDay.of(seed, kind);
-        out().print(kind.pieces() + "\t" + kind.lengths() + "\t"
-                + problem.reels().size());
+        long different =
+                problem.pieces().stream().map(Piece::cut).distinct().count();
+        out().print(kind.pieces() + "\t" + different + "\t" + problem.reels().size());
+        Row row = Row.NONE;
         try {
-            Row row = measured(problem);
+            row = measured(problem);
             print(row, before);
-            before = row;
         } catch (IllegalStateException failed) {
             if (!(failed.getCause() instanceof OutOfMemoryError)) {
                 throw failed;
@@ -118,6 +158,8 @@ final class Growth implements Callable<Integer> {
             out().println("\tout of memory");
         }
         out().flush();
+        before = row;
+        return row;
     }
 
     private Row measured(PackingProblem problem) {

@@ -235,7 +235,7 @@ public final class RealDay {
     /** Part reels for about half of what is wanted as far as there is room, full reels for all of it. */
     private void stock(String rope, long wanted) {
         long parts = 0;
-        for (int coils = 0; parts < wanted / 2 && coils < PART_REELS; coils++) {
+        for (int coils = 0; isToAdd(coils, parts, wanted); coils++) {
             long mm = 3 * METRE + random.nextLong(120 * METRE) / 10 * 10;
             parts += mm;
             reels.add(reel(rope, mm, false));
@@ -243,6 +243,10 @@ public final class RealDay {
         for (long full = 0; full < wanted + 200 * METRE; full += 200 * METRE) {
             reels.add(reel(rope, 200 * METRE, true));
         }
+    }
+
+    private boolean isToAdd(int coils, long parts, long wanted) {
+        return kind.coils() == DayKind.ANY ? parts < wanted / 2 && coils < PART_REELS : coils < kind.coils();
     }
 
     private Reel reel(String rope, long mm, boolean full) {

@@ -72,6 +72,24 @@ final class PlanOptionsTest {
     }
 
     @Test
+    void reproducible_givesTheSameBytesOnAnyNumberOfThreads() throws IOException {
+        Path one = folder.resolve("one.json");
+        Path four = folder.resolve("four.json");
+        assertEquals(
+                0,
+                plan("--effort", "reproducible", "--threads", "1", "--out", one.toString())
+                        .code());
+        assertEquals(
+                0,
+                plan("--effort", "reproducible", "--threads", "4", "--out", four.toString())
+                        .code());
+        assertEquals(Files.readString(one), Files.readString(four));
+        Run none = plan("--threads", "0");
+        assertEquals(2, none.code());
+        assertTrue(none.err().contains("expected a number of threads from 1 to 1000"), none.err());
+    }
+
+    @Test
     void reproducible_givesTheSameBytesTwice() throws IOException {
         Path one = folder.resolve("one.json");
         Path two = folder.resolve("two.json");

@@ -58,7 +58,11 @@ final class QuoteByWorkTest {
     }
 
     private String page(QuoteRequest request, LongSupplier nanos, Duration time) {
-        PriceRequest.Result result = new PriceRequest(now, nanos).price(request, DAY, time, Watcher.NOBODY);
+        return page(request, 1, nanos, time);
+    }
+
+    private String page(QuoteRequest request, int threads, LongSupplier nanos, Duration time) {
+        PriceRequest.Result result = new PriceRequest(now, threads, nanos).price(request, DAY, time, Watcher.NOBODY);
         Quote quote = ((PriceRequest.Result.Priced) result).quote();
         Figures figures = new Figures(Units.METRIC, now.shop().settings().money());
         return TradePages.forFile(now.shop(), quote, figures).text(Ink.PLAIN);
@@ -78,6 +82,14 @@ final class QuoteByWorkTest {
         AtomicLong ticks = new AtomicLong();
         String page = page(() -> ticks.addAndGet(3_600_000_000_000L), Duration.ofSeconds(1));
         assertTrue(page.contains(CUT_SHORT), page);
+    }
+
+    @Test
+    void anyNumberOfThreads_givesTheSameBytes() {
+        QuoteRequest request =
+                QuoteRequestFile.ofOrder(now.shop(), "G-2101", DAY).orElseThrow();
+        Duration ages = Duration.ofDays(1);
+        assertEquals(page(request, 1, System::nanoTime, ages), page(request, 3, System::nanoTime, ages));
     }
 
     /** What these lines add to the booked work is not proven at once: by a time it would come out as the machine has it. */

@@ -106,7 +106,7 @@ final class BuyingScreenTest {
         Seen budget =
                 loft.ada().post("/buying", Map.of("what", "advice", "seconds", "1", "budget", "much", "most", "0"));
         assertTrue(budget.text().contains("found \"much\""), budget.text());
-        assertTrue(budget.text().contains("found \"0\", expected a whole number from 1 to 520"), budget.text());
+        assertTrue(budget.text().contains("found \"0\", expected a number of weeks from 1 to 520"), budget.text());
         Seen time = loft.ada().post("/buying", Map.of("what", "advice", "seconds", "1e9"));
         assertTrue(time.text().contains("found \"1e9\""), time.text());
         assertTrue(loft.ada().get("/buying/run").text().contains("For the orders in hand"), "nothing runs");

@@ -1,8 +1,8 @@
 package bitterend.buying.steady;
 
 import bitterend.buying.Share;
-import bitterend.buying.SideBySide;
 import bitterend.buying.Simulation;
+import bitterend.threads.SideBySide;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,22 +1,20 @@
 package bitterend.packing.explain;
 
 import bitterend.demand.Piece;
-import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
-import bitterend.packing.Urgency;
 import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Takers;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** What would bring a piece that stands alone into the plan. */
@@ -28,7 +26,7 @@ final class Help {
     private final RackState rack;
     private final Piece piece;
     private final Eligibility rules;
-    private final Urgency urgency;
+    private final Takers takers;
 
     Help(Workbench bench, RackState rack, Piece piece) {
         this.problem = bench.problem();
@@ -36,14 +34,14 @@ final class Help {
         this.rack = rack;
         this.piece = piece;
         rules = new Eligibility(problem);
-        urgency = new Urgency(problem);
+        takers = new Takers(bench, rack);
     }
 
     /** Bars that stand alone, work that could give way, and rope to receive. */
     List<Reason> with(List<Elsewhere> elsewhere) {
         List<Reason> help = new ArrayList<>();
         for (Elsewhere other : elsewhere) {
-            if (other.bars().size() == 1 && canBeSettled(other.bars().get(0).rule())) {
+            if (other.bars().size() == 1 && Rule.toSettle().contains(other.bars().get(0).rule())) {
                 Reason bar = other.bars().get(0);
                 help.add(new Reason(
                         bar.rule(),
@@ -72,33 +70,15 @@ final class Help {
         return new RopeToCome(bench, rack).takes(piece.id(), List.of(piece));
     }
 
-    /** A run that is too short, that holds another rope, or that is not here yet, is settled by nobody. */
-    private static boolean canBeSettled(Rule rule) {
-        return rule != Rule.FITS_THE_RUN && rule != Rule.SAME_ROPE && rule != Rule.COMES_IN_TIME;
-    }
-
-    /** The fewest pieces of a run, the least urgent of them, that would make room. */
+    /** The least urgent pieces of a run that would make room by waiting. */
     private void givingWay(Reel reel, Run run, List<Reason> help) {
-        if (rules.fits(piece, reel, run).isPresent()) {
-            return;
-        }
         RunId id = new RunId(reel.id(), run.index());
         int number = bench.numberOf(id);
-        Length missing = piece.lengthOn(reel.rope()).orElseThrow().minus(new Length(rack.free(number)));
-        List<Piece> there = rack.onRun(number).stream()
-                .map(bench::piece)
-                .sorted(Comparator.comparing((Piece other) -> urgency.of(other)).thenComparing(Piece::id))
-                .toList();
-        there.stream()
-                .filter(other -> !missing.isLongerThan(taken(other, reel)))
-                .findFirst()
-                .ifPresent(other -> help.add(new Reason(
-                        Rule.FITS_THE_RUN, "on " + id + " there would be room if " + other.id() + " waited")));
-    }
-
-    private Length taken(Piece other, Reel reel) {
-        return other.lengthOn(reel.rope())
-                .orElseThrow()
-                .plus(problem.ropeOn(reel).cutting().loss());
+        long cut = piece.lengthOn(reel.rope()).orElseThrow().mm();
+        if (rules.fits(piece, reel, run).isEmpty() && cut > rack.free(number)) {
+            takers.whoMightWait(piece, new int[] {number})
+                    .ifPresent(others -> help.add(new Reason(
+                            Rule.FITS_THE_RUN, "on " + id + " there would be room if " + others + " waited")));
+        }
     }
 }

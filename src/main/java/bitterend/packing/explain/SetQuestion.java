@@ -17,7 +17,6 @@ import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,10 +26,6 @@ import java.util.stream.Collectors;
 
 /** What a matched set asks for as a whole, and which reels would take all that is left of it. */
 final class SetQuestion {
-    /** Bars that the shop can settle; rope that does not match never will. */
-    private static final Set<Rule> SETTLED =
-            EnumSet.of(Rule.ON_HOLD, Rule.RESERVED, Rule.CERTIFICATE, Rule.USE_BY, Rule.PINNED, Rule.ISSUED);
-
     private final PackingProblem problem;
     private final Workbench bench;
     private final RackState rack;
@@ -112,7 +107,7 @@ final class SetQuestion {
     List<Reason> help() {
         List<Reason> help = new ArrayList<>();
         for (List<Reel> holder : holders.values()) {
-            if (!takesAll(allowed(holder, Set.of())) && takesAll(allowed(holder, SETTLED))) {
+            if (!takesAll(allowed(holder, Set.of())) && takesAll(allowed(holder, Rule.toSettle()))) {
                 help.addAll(toSettle(holder));
             }
         }

@@ -13,22 +13,18 @@ import bitterend.packing.RunId;
 import bitterend.packing.Unplanned;
 import bitterend.packing.Words;
 import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Takers;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
     private static final String CALL_BACK = "post its sheet, or call it back with plan --withdraw";
-
-    /** What keeps a reel from a piece, and a person may end. */
-    private static final Set<Rule> TO_BE_GIVEN_FREE = EnumSet.of(Rule.ON_HOLD, Rule.RESERVED, Rule.ISSUED);
 
     private static final int MOST_BARRED = 3;
 
@@ -177,7 +173,7 @@ final class Shortfall {
         List<Reason> bars = new ArrayList<>();
         for (Reel reel : problem.reels()) {
             List<Reason> all = rules.all(piece, reel);
-            if (all.size() == 1 && TO_BE_GIVEN_FREE.contains(all.get(0).rule()) && hasRoom(reel, room)) {
+            if (all.size() == 1 && Rule.toGiveFree().contains(all.get(0).rule()) && hasRoom(reel, room)) {
                 bars.add(all.get(0));
             }
         }

@@ -28,6 +28,9 @@ final class ColumnGeneration {
     /** Per cent of what is left that the question whether one reel less is enough may take. */
     private static final int FOR_ONE_REEL_LESS = 75;
 
+    /** Per cent of what is left, for cases that show what a search has found already. */
+    private static final int FOR_CASES = 25;
+
     /** The wave after which what is dearer than another wave is tried. */
     private static final int SEVERAL = 4;
 
@@ -113,6 +116,7 @@ final class ColumnGeneration {
             SmallProblem.settle(instance, best, rejection, quick ? SMALL_QUICK : SMALL, budget);
         }
         OneReelLess less = new OneReelLess(instance, best);
+        boolean mayAsk = !quick && rejection.mode() == Rejection.Mode.NEVER;
         int waves = quick ? 1 : Integer.MAX_VALUE;
         for (int wave = 0; wave < waves && !best.closed(rejection) && !budget.over(); wave++) {
             budget.spend(COPYING);
@@ -126,16 +130,18 @@ final class ColumnGeneration {
                         new BranchingOnReelCounts(instance, pricer, rejection, best, master, effort.seed(), budget);
                 counts.run(Integer.MAX_VALUE, instance.roundUp(root.ceiling()));
             }
-            boolean asked = !quick && rejection.mode() == Rejection.Mode.NEVER;
-            if (asked && wave == 0 && less.isLeft()) {
+            if (mayAsk && wave == 0 && less.isLeft()) {
                 budget.within(FOR_ONE_REEL_LESS, less::begin);
             }
             if (rejection.mode() == Rejection.Mode.NEVER && best.complete() && !best.closed(rejection)) {
                 endgame(wave, budget);
             }
-            if (asked && wave == SEVERAL && less.isLeft()) {
+            if (mayAsk && wave == SEVERAL && less.isLeft()) {
                 budget.within(FOR_ONE_REEL_LESS, less::run);
             }
+        }
+        if (mayAsk && less.isUnshown(instance.roundUp(root.ceiling()))) {
+            budget.within(FOR_CASES, less::run);
         }
     }
 

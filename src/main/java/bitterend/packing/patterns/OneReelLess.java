@@ -25,10 +25,23 @@ final class OneReelLess {
 
     /** Whether this is the question that is left: the others ask it only then. */
     boolean isLeft() {
+        return isBehind(best.bound());
+    }
+
+    /**
+     * Whether the answer rests on a search that leaves nothing to check: then it is asked once more in cases.
+     *
+     * @param shown the bound that is shown by prices
+     */
+    boolean isUnshown(long shown) {
+        return isBehind(shown) && best.closed(Rejection.NEVER) && best.denial().isEmpty();
+    }
+
+    private boolean isBehind(long bound) {
         return instance.classical()
                 && best.complete()
                 && instance.types[0].opening > 0
-                && best.cost() - best.bound() == instance.types[0].opening
+                && best.cost() - bound == instance.types[0].opening
                 && instance.types[0].runs[0].cap < Integer.MAX_VALUE;
     }
 

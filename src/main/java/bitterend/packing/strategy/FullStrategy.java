@@ -9,6 +9,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.search.Profile;
 import bitterend.packing.search.Search;
+import bitterend.threads.SideBySide;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -16,10 +17,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
@@ -88,21 +85,7 @@ public final class FullStrategy implements Packer {
         for (PackingProblem part : parts) {
             tasks.add(() -> new PartPacker(part, times.shareOf(part), coreToSpare).pack(improver));
         }
-        ExecutorService bench = Executors.newFixedThreadPool(Math.max(1, effort.threads()));
-        try {
-            List<PartPacker.Answer> answers = new ArrayList<>();
-            for (Future<PartPacker.Answer> future : bench.invokeAll(tasks)) {
-                answers.add(future.get());
-            }
-            return answers;
-        } catch (ExecutionException failed) {
-            throw new IllegalStateException("packing failed", failed.getCause());
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("packing was interrupted", stopped);
-        } finally {
-            bench.shutdownNow();
-        }
+        return SideBySide.all(tasks, effort.threads());
     }
 
     /**

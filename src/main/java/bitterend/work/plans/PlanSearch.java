@@ -9,6 +9,7 @@ import bitterend.packing.strategy.AheadPlanner;
 import bitterend.packing.strategy.DayPlanner;
 import bitterend.packing.strategy.EffortLevel;
 import bitterend.packing.strategy.FullStrategy;
+import bitterend.threads.SideBySide;
 import bitterend.work.Watcher;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -23,34 +24,40 @@ import org.jspecify.annotations.Nullable;
  * @param level how hard they try
  * @param time no longer than this
  * @param seed of every random choice
+ * @param threads so many at most
  * @param begun {@link System#nanoTime} when somebody began to wait
  */
-public record PlanSearch(Packer packer, EffortLevel level, Duration time, long seed, long begun) {
+public record PlanSearch(Packer packer, EffortLevel level, Duration time, long seed, int threads, long begun) {
     /** A plan gets so long, however late it is. */
     private static final long LEAST_NANOS = 20_000_000;
 
-    /** With the usual engines. */
+    /** With the usual engines, on all cores. */
     public static PlanSearch of(EffortLevel level, Duration time, long seed) {
-        return new PlanSearch(FullStrategy.at(level), level, time, seed, System.nanoTime());
+        return new PlanSearch(FullStrategy.at(level), level, time, seed, SideBySide.cores(), System.nanoTime());
     }
 
-    /** With the search that a file describes, where one is given; nothing when it has errors, which are told. */
+    /** With the search that a file describes, on all cores, where one is given; nothing when it has errors, which are told. */
     public static Optional<PlanSearch> of(
             EffortLevel level, Duration time, long seed, @Nullable Path solverConfig, Findings findings) {
         return solverConfig == null
                 ? Optional.of(of(level, time, seed))
                 : FullStrategy.fromFile(solverConfig, findings)
-                        .map(packer -> new PlanSearch(packer, level, time, seed, System.nanoTime()));
+                        .map(packer -> new PlanSearch(packer, level, time, seed, SideBySide.cores(), System.nanoTime()));
     }
 
     /** The same for somebody who began to wait then. */
     public PlanSearch since(long moment) {
-        return new PlanSearch(packer, level, time, seed, moment);
+        return new PlanSearch(packer, level, time, seed, threads, moment);
+    }
+
+    /** The same on so many threads. */
+    public PlanSearch on(int most) {
+        return new PlanSearch(packer, level, time, seed, most, begun);
     }
 
     /** The same in half of the time, for one of two plans. */
     PlanSearch halved() {
-        return new PlanSearch(packer, level, time.dividedBy(2), seed, begun);
+        return new PlanSearch(packer, level, time.dividedBy(2), seed, threads, begun);
     }
 
     /** The plan of a day: what is planned more than once for it keeps to the time all the same. */
@@ -77,14 +84,13 @@ public record PlanSearch(Packer packer, EffortLevel level, Duration time, long s
         return level.name().toLowerCase(Locale.ROOT);
     }
 
-    /** The effort for a problem, on all cores. */
+    /** The effort for a problem. */
     Effort effort(PackingProblem problem, Watcher watcher) {
         return effort(problem, watcher, left());
     }
 
     private Effort effort(PackingProblem problem, Watcher watcher, Duration limit) {
-        int cores = Runtime.getRuntime().availableProcessors();
-        return new Effort(limit, level.work(problem), seed, cores, watcher.stop(), watcher.progress());
+        return new Effort(limit, level.work(problem), seed, threads, watcher.stop(), watcher.progress());
     }
 
     /**

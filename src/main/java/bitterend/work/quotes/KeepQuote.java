@@ -67,9 +67,10 @@ public final class KeepQuote {
      * How it is priced.
      *
      * @param time pack no longer than this at a time
+     * @param threads so many at most
      * @param quantities how often each line is priced besides, as often as that
      */
-    public record Effort(Duration time, List<Integer> quantities) {
+    public record Effort(Duration time, int threads, List<Integer> quantities) {
         public Effort {
             quantities = List.copyOf(quantities);
         }
@@ -131,7 +132,7 @@ public final class KeepQuote {
     }
 
     private Result filed(Asked asked, Watcher watcher, Function<Quote, QuoteName> naming) {
-        PriceRequest.Result result = new PriceRequest(now)
+        PriceRequest.Result result = new PriceRequest(now, asked.effort().threads())
                 .price(
                         asked.request(),
                         asked.request().day(),

@@ -126,7 +126,8 @@ public final class AdviseReels {
         return new ForecastShortage(now)
                 .forecast(
                         new ForecastShortage.Request(request.day(), null),
-                        PlanSearch.of(EffortLevel.QUICK, time, request.seed()),
+                        PlanSearch.of(EffortLevel.QUICK, time, request.seed())
+                                .on(request.threads()),
                         watcher);
     }
 

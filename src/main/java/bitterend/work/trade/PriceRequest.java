@@ -19,6 +19,7 @@ import bitterend.quoting.Quoter;
 import bitterend.quoting.sharing.NewReel;
 import bitterend.quoting.sharing.NewRope;
 import bitterend.stock.StockValue;
+import bitterend.threads.SideBySide;
 import bitterend.work.ComingReels;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
@@ -38,15 +39,23 @@ public final class PriceRequest {
     private static final long SMALL = 500;
 
     private final ShopNow now;
+    private final int threads;
     private final LongSupplier nanos;
 
+    /** On all cores. */
     public PriceRequest(ShopNow shop) {
-        this(shop, System::nanoTime);
+        this(shop, SideBySide.cores());
+    }
+
+    /** @param threads so many at most; the price is the same with any number of them */
+    public PriceRequest(ShopNow shop, int threads) {
+        this(shop, threads, System::nanoTime);
     }
 
     /** @param nanos the clock that the time is held against, in nanoseconds */
-    public PriceRequest(ShopNow shop, LongSupplier nanos) {
+    public PriceRequest(ShopNow shop, int threads, LongSupplier nanos) {
         now = shop;
+        this.threads = threads;
         this.nanos = nanos;
     }
 
@@ -116,8 +125,8 @@ public final class PriceRequest {
                 .toList();
     }
 
-    private static Effort effort(Duration time, long work, Watcher watcher) {
-        return new Effort(time, work, 0, 1, watcher.stop(), watcher.progress());
+    private Effort effort(Duration time, long work, Watcher watcher) {
+        return new Effort(time, work, 0, threads, watcher.stop(), watcher.progress());
     }
 
     /** A day's open work and rack, every rope on the new reels that suppliers offer, and the past weeks. */

@@ -99,13 +99,12 @@ public final class ValueCoils {
     }
 
     /** Tries a curve of the shop's own against the coil curve, on weeks drawn from the past. */
-    public Trial trial(Rope rope, Own own, Study.Size size, BooleanSupplier stop) {
+    public Trial trial(Rope rope, Own own, Study.Size size, int threads, BooleanSupplier stop) {
         StudiedRopes ropes = new StudiedRopes(shop, day);
         List<Study> studies = ropes.studies(size, rope.id()::equals, ropes::coils);
         if (studies.isEmpty()) {
             return new Trial.NothingToTry();
         }
-        int threads = Runtime.getRuntime().availableProcessors();
         return new CurveTrial(studies.get(0), new StudyStrategy(), threads, stop)
                 .of(ropes.typed(own.curve(), rope))
                 .<Trial>map(Trial.Tried::new)

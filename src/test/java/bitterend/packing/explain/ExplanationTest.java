@@ -192,7 +192,7 @@ final class ExplanationTest {
                         .with(reel("K1", 5_000))
                         .with(reel("K2", 5_000).onHold())
                         .with(piece("P1", 4_000))
-                        .with(piece("P2", 3_000), "K1", 1));
+                        .with(piece("P2", 3_000).order("2"), "K1", 1));
         assertFalse(answer.isPlanned());
         assertEquals(
                 List.of("P1 takes 4.000 m; beside the other work K1 run 1 has 1.990 m", "K2 is on hold"),
@@ -206,6 +206,27 @@ final class ExplanationTest {
                         .map(Reason::sentence)
                         .map(Sentence::exact)
                         .toList());
+    }
+
+    /** A set waits whole, and who is more urgent is marked; nobody is advised to settle that rope belongs to somebody else. */
+    @Test
+    void unplannedPiece_isToldWhoMightWait_andNothingThatNobodyCanSettle() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .with(reel("K1", 9_000).lot("L1"))
+                        .with(reel("K2", 5_000).lot("L1"))
+                        .with(reel("K3", 5_000).ownedBy("Heron", "55"))
+                        .with(piece("P1", 4_000).priority(9).due(Sketch.DAY.plusDays(30)))
+                        .with(piece("P2", 3_000).order("7").priority(1).set("S", Bond.ONE_LOT), "K1", 1)
+                        .with(piece("P3", 4_000).order("7").set("S", Bond.ONE_LOT), "K2", 1)
+                        .with(piece("P4", 4_000).order("8").priority(1), "K1", 1));
+        assertEquals(
+                List.of(
+                        "on K1 run 1 there would be room if P4 (more urgent) waited",
+                        "on K2 run 1 there would be room if P2 (more urgent), P3 (more urgent) waited",
+                        "receive at least 4.000 m of white in one length"),
+                told(answer.help()));
     }
 
     @Test

@@ -52,7 +52,7 @@ final class PlanSearchTest {
                 List.of(),
                 false,
                 null);
-        new PlanSearch(this::pack, EffortLevel.QUICK, TIME, 1, System.nanoTime()).ahead(question, Watcher.NOBODY);
+        new PlanSearch(this::pack, EffortLevel.QUICK, TIME, 1, 1, System.nanoTime()).ahead(question, Watcher.NOBODY);
     }
 
     @Test

@@ -3,6 +3,7 @@ package bitterend.packing.patterns.fewest;
 import bitterend.packing.effort.Budget;
 import bitterend.packing.proof.FewestProof;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -79,6 +80,10 @@ public final class FewestReels {
             PatternTable table = new PatternTable(of);
             for (Rule rule : Rule.values()) {
                 trees.add(new Tree(of, program, table, rule));
+            }
+            if (of.waste > 0) {
+                // What is open most tells more where reels need not be full.
+                Collections.reverse(trees);
             }
         }
 

@@ -1,12 +1,10 @@
-package bitterend.packing.order;
+package bitterend.packing.bench;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.packing.Undone;
 import bitterend.packing.Urgency;
-import bitterend.packing.bench.RackState;
-import bitterend.packing.bench.Workbench;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -20,7 +18,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Who took the rope that a piece left undone might have come off, and whose waiting would free it. */
-final class Takers {
+public final class Takers {
     private static final int NAMED = 3;
 
     private final Workbench bench;
@@ -29,7 +27,7 @@ final class Takers {
     private final Map<Integer, List<Piece>> onRun = new HashMap<>();
     private final Map<List<Integer>, Sentence> told = new HashMap<>();
 
-    Takers(Workbench bench, RackState rack) {
+    public Takers(Workbench bench, RackState rack) {
         this.bench = bench;
         this.rack = rack;
         urgency = new Urgency(bench.problem());
@@ -48,7 +46,7 @@ final class Takers {
     }
 
     /** {@code : 48.060 m of it went to FRI/1 (6 pieces)}, the most urgent named; empty where nothing was taken. */
-    Sentence whoTook(int[] runs) {
+    public Sentence whoTook(int[] runs) {
         return told.computeIfAbsent(Arrays.stream(runs).boxed().toList(), this::tell);
     }
 
@@ -85,7 +83,7 @@ final class Takers {
      * pieces of the same order line do not count: with them only the names would change. Where one of them is of a more urgent
      * class that is said. None where no run would do.
      */
-    Optional<String> whoMightWait(Piece piece, int[] runs) {
+    public Optional<String> whoMightWait(Piece piece, int[] runs) {
         Optional<List<Piece>> best = Optional.empty();
         Undone least = Undone.NONE;
         for (int run : runs) {

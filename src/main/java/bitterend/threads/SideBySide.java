@@ -1,4 +1,4 @@
-package bitterend.buying;
+package bitterend.threads;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,16 @@ import java.util.concurrent.Future;
 public final class SideBySide {
     private SideBySide() {}
 
-    /** The results of tasks, in their order. */
+    /** As many as there are cores. */
+    public static int cores() {
+        return Runtime.getRuntime().availableProcessors();
+    }
+
+    /**
+     * The results of tasks, in their order.
+     *
+     * @throws IllegalStateException when one of them failed, or the thread was interrupted
+     */
     public static <T> List<T> all(List<Callable<T>> tasks, int threads) {
         ExecutorService hands = Executors.newFixedThreadPool(Math.max(1, threads));
         try {
