@@ -166,8 +166,11 @@ public final class Shortages {
     private Optional<Sentence> settled(Piece piece, Reel reel) {
         List<Reason> bars = rules.all(piece, reel);
         Arrival arrival = problem.arrivals().get(reel.id());
-        if (bars.size() != 1
-                || !Rule.toSettle().contains(bars.get(0).rule()) && bars.get(0).rule() != Rule.COMES_IN_TIME) {
+        if (bars.size() != 1) {
+            return Optional.empty();
+        }
+        Rule bar = bars.get(0).rule();
+        if (!Rule.toSettle().contains(bar) && bar != Rule.COMES_IN_TIME) {
             return Optional.empty();
         }
         return Optional.of(

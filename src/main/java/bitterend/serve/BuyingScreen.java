@@ -4,6 +4,7 @@ import bitterend.buying.Share;
 import bitterend.buying.Spending;
 import bitterend.buying.Study;
 import bitterend.exchange.Settings;
+import bitterend.exchange.StockText;
 import bitterend.front.ProgressWords;
 import bitterend.front.TradePages;
 import bitterend.measure.Moments;
@@ -30,7 +31,6 @@ final class BuyingScreen implements Screen {
     private static final String STUDY = "study";
     private static final int FEWEST = 4;
     private static final int MOST = 100_000;
-    private static final int MOST_WEEKS = 520;
     private static final int LONGEST = 3_600;
 
     private final Loft loft;
@@ -125,7 +125,7 @@ final class BuyingScreen implements Screen {
         Spending usual = settings.spending();
         Spending spending = new Spending(
                 form.or("budget", settings::budget, usual.budget()),
-                form.or("most", text -> whole(text, 1, MOST_WEEKS), usual.mostWeeks()));
+                form.or("most", StockText::weeks, usual.mostWeeks()));
         AdviseReels.Request asked =
                 new AdviseReels.Request(Loft.day(now), Duration.ofSeconds(seconds), 0, threads(), spending);
         return form.sound()
@@ -145,7 +145,7 @@ final class BuyingScreen implements Screen {
 
     private Optional<Run.Work<Kept>> study(ShopNow now, Form form) {
         int scenarios = form.must("scenarios", text -> whole(text, FEWEST, MOST), FEWEST);
-        int weeks = form.must("weeks", text -> whole(text, 1, MOST_WEEKS), 1);
+        int weeks = form.must("weeks", StockText::weeks, 1);
         String rope = form.text("rope");
         if (!form.sound()) {
             return Optional.empty();

@@ -98,7 +98,7 @@ final class BuyingScreenTest {
     void whatCannotBeMeant_isSaidAtItsField_andNothingRuns() {
         Seen page = loft.ada().post("/buying", Map.of("what", "study", "scenarios", "3", "weeks", "-1"));
         assertTrue(page.text().contains("found \"3\", expected a whole number from 4 to 100000"), page.text());
-        assertTrue(page.text().contains("found \"-1\", expected a whole number from 1 to 520"), page.text());
+        assertTrue(page.text().contains("found \"-1\", expected a number of weeks from 1 to 520"), page.text());
         Seen rope =
                 loft.ada().post("/buying", Map.of("what", "study", "scenarios", "4", "weeks", "4", "rope", "<b>x</b>"));
         assertTrue(rope.text().contains("no rope to study has both an offer"), rope.text());
