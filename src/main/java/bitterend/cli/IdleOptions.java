@@ -52,7 +52,15 @@ final class IdleOptions {
             Rule.without("plan", Set.of("--plan"), ASKED, "names the plan that --explain or --shares asks; add one"),
             Rule.with(
                     "plan",
-                    Set.of("--day", "--until", "--effort", "--time", "--seed", "--threads", "--solver-config", "--withdraw"),
+                    Set.of(
+                            "--day",
+                            "--until",
+                            "--effort",
+                            "--time",
+                            "--seed",
+                            "--threads",
+                            "--solver-config",
+                            "--withdraw"),
                     ASKED,
                     "is for making a plan; --explain and --shares ask one that is there"),
             Rule.with("plan", Set.of("--late"), ASKED, "plans; --explain and --shares ask a plan that is there"),

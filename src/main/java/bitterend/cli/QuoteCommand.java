@@ -181,7 +181,11 @@ final class QuoteCommand implements Callable<Integer> {
                 terminal,
                 now,
                 papers,
-                keeping.asked(request, reading.rows(), from, new KeepQuote.Effort(time.most(), time.threads(), quantities.each())));
+                keeping.asked(
+                        request,
+                        reading.rows(),
+                        from,
+                        new KeepQuote.Effort(time.most(), time.threads(), quantities.each())));
         if (kept.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
@@ -226,8 +230,7 @@ final class QuoteCommand implements Callable<Integer> {
 
     /** @param said what was told of already */
     private ExitCode price(ShopNow now, QuoteRequest request, List<Finding> leftOut, List<Finding> said) {
-        Result result =
-                new PriceRequest(now, time.threads())
+        Result result = new PriceRequest(now, time.threads())
                 .price(request, request.day(), time.most(), quantities.each(), Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
             complain(not.problems());

@@ -91,8 +91,7 @@ final class StockShortCommand implements Callable<Integer> {
             Forecast forecast = new ForecastShortage(read.get())
                     .forecast(
                             new ForecastShortage.Request(day.of(now), until),
-                            PlanSearch.of(EffortLevel.QUICK, time, seed.seed)
-                                    .on(threads.count()),
+                            PlanSearch.of(EffortLevel.QUICK, time, seed.seed).on(threads.count()),
                             Watcher.who(interrupt::isAsked));
             interrupt.tell(terminal, "what is below was not searched to its end; a longer search may want less.");
             files.show(

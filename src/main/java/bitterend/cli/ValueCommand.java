@@ -134,7 +134,12 @@ final class ValueCommand implements Callable<Integer> {
     private Document trial(CoilValuePage page, ValueCoils verb, Coils coils, Study.Size size, Interrupt interrupt) {
         return coils.findOwn()
                 .filter(own -> fromHistory)
-                .map(own -> tried(page, own, size, verb.trial(coils.rope(), own, size, threads.count(), interrupt::isAsked), coils))
+                .map(own -> tried(
+                        page,
+                        own,
+                        size,
+                        verb.trial(coils.rope(), own, size, threads.count(), interrupt::isAsked),
+                        coils))
                 .orElse(Document.EMPTY);
     }
 

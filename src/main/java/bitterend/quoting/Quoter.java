@@ -44,8 +44,7 @@ public final class Quoter {
 
     /** The same for one of several that are packed at once. */
     private static Effort alone(Effort effort) {
-        return new Effort(
-                effort.time(), effort.work(), effort.seed(), 1, effort.cancelled(), effort.progress());
+        return new Effort(effort.time(), effort.work(), effort.seed(), 1, effort.cancelled(), effort.progress());
     }
 
     private static Effort glance(Effort small) {

@@ -144,8 +144,7 @@ final class Growth implements Callable<Integer> {
 
     private Row row(DayKind kind) {
         PackingProblem problem = RealDay.of(seed, kind);
-        long different =
-                problem.pieces().stream().map(Piece::cut).distinct().count();
+        long different = problem.pieces().stream().map(Piece::cut).distinct().count();
         out().print(kind.pieces() + "\t" + different + "\t" + problem.reels().size());
         Row row = Row.NONE;
         try {

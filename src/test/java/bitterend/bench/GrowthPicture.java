@@ -37,9 +37,7 @@ final class GrowthPicture {
 
     /** A size of the panel begun last; NaN for what never came. */
     void add(int size, double firstPlan, double firstBound, double liveMebibytes) {
-        panels.get(panels.size() - 1)
-                .points()
-                .add(new Point(size, List.of(firstPlan, firstBound, liveMebibytes)));
+        panels.get(panels.size() - 1).points().add(new Point(size, List.of(firstPlan, firstBound, liveMebibytes)));
     }
 
     /** The whole picture, a document of its own. */
@@ -51,8 +49,7 @@ final class GrowthPicture {
                 <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %d %d" font-family="sans-serif" font-size="12">
                 <rect width="100%%" height="100%%" fill="#fff"/>
                 """,
-                width,
-                TOP + HIGH + 70));
+                width, TOP + HIGH + 70));
         for (int i = 0; i < panels.size(); i++) {
             draw(svg, panels.get(i), LEFT + i * (WIDE + GAP));
         }

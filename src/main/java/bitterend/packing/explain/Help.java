@@ -41,7 +41,8 @@ final class Help {
     List<Reason> with(List<Elsewhere> elsewhere) {
         List<Reason> help = new ArrayList<>();
         for (Elsewhere other : elsewhere) {
-            if (other.bars().size() == 1 && Rule.toSettle().contains(other.bars().get(0).rule())) {
+            if (other.bars().size() == 1
+                    && Rule.toSettle().contains(other.bars().get(0).rule())) {
                 Reason bar = other.bars().get(0);
                 help.add(new Reason(
                         bar.rule(),

@@ -117,12 +117,12 @@ final class DualMethod {
         double bestAlpha = 0;
         for (int j = 0; j < row.length; j++) {
             row[j] = 0;
-            if (columns.place[j] >= 0) {
+            if (columns.place[j] >= 0 || shut[j]) {
                 continue;
             }
             row[j] = columns.times(j, rho);
             double a = sign * row[j];
-            if (a < -1e-7 && !shut[j]) {
+            if (a < -1e-7) {
                 double ratio = Math.max(0, price[j]) / -a;
                 if (ratio < limit - 1e-10 || (ratio < limit + 1e-10 && -a > bestAlpha)) {
                     limit = Math.min(limit, ratio);

@@ -42,7 +42,8 @@ public record PlanSearch(Packer packer, EffortLevel level, Duration time, long s
         return solverConfig == null
                 ? Optional.of(of(level, time, seed))
                 : FullStrategy.fromFile(solverConfig, findings)
-                        .map(packer -> new PlanSearch(packer, level, time, seed, SideBySide.cores(), System.nanoTime()));
+                        .map(packer ->
+                                new PlanSearch(packer, level, time, seed, SideBySide.cores(), System.nanoTime()));
     }
 
     /** The same for somebody who began to wait then. */

@@ -126,8 +126,7 @@ public final class AdviseReels {
         return new ForecastShortage(now)
                 .forecast(
                         new ForecastShortage.Request(request.day(), null),
-                        PlanSearch.of(EffortLevel.QUICK, time, request.seed())
-                                .on(request.threads()),
+                        PlanSearch.of(EffortLevel.QUICK, time, request.seed()).on(request.threads()),
                         watcher);
     }
 

@@ -35,6 +35,15 @@ final class Column {
         return item[0];
     }
 
+    /** At whole prices of the items. */
+    long worth(int[] prices) {
+        long worth = 0;
+        for (int t = 0; t < item.length; t++) {
+            worth += (long) prices[item[t]] * count[t];
+        }
+        return worth;
+    }
+
     int countOf(int wanted) {
         int at = Arrays.binarySearch(item, wanted);
         return at < 0 ? 0 : count[at];

@@ -3,9 +3,13 @@ package bitterend.packing.patterns.fewest;
 import bitterend.packing.effort.Budget;
 import bitterend.packing.linear.Simplex;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * The linear program of a question: every piece is cut just once, at a price for pieces too few or too many, and as few reels
@@ -21,29 +25,84 @@ final class Program {
     private static final double SHUT = 1000;
 
     private static final double WHOLE = 1e-6;
+    private static final double CLEARLY_BROKEN = 0.05;
+    /** More columns than this for each item are thinned, to so many. */
+    private static final int MOST_COLUMNS = 6;
+
+    private static final int KEPT_COLUMNS = 3;
     private static final int MOST_BITS = 28;
     /** How often those prices can be doubled. */
     private static final int MOST_DOUBLINGS = 6;
 
     private final ReelQuestion question;
-    private final Simplex lp;
+    private final long seed;
+    private Simplex lp;
     private final List<Column> columns = new ArrayList<>();
     private final Set<Column> known = new HashSet<>();
     private final int own;
+    private boolean isThinned;
+    private int dropped;
     private int doublings;
     /** Units of a whole price in a reel. */
     private int scale;
 
     Program(ReelQuestion question, long seed) {
         this.question = question;
+        this.seed = seed;
+        lp = empty();
+        own = lp.columns();
+        price();
+    }
+
+    private Simplex empty() {
         int items = question.items();
         double[] rhs = new double[items];
         for (int i = 0; i < items; i++) {
             rhs[i] = question.count[i];
         }
-        lp = new Simplex(rhs, new double[items], seed);
-        own = lp.columns();
+        return new Simplex(rhs, new double[items], seed);
+    }
+
+    /**
+     * Drops the columns that are worth least by the prices of now, where there are many: every further node looks at each that
+     * is there, and what it wants of them it prices anew. Done once, before any node but a root asks for {@link #basics}: those
+     * of an empty program stay as they are.
+     */
+    void thin() {
+        if (isThinned || columns.size() <= MOST_COLUMNS * question.items()) {
+            isThinned = true;
+            return;
+        }
+        isThinned = true;
+        List<Integer> cheapest = IntStream.range(0, columns.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(c -> lp.reduced(own + c)))
+                .limit((long) KEPT_COLUMNS * question.items())
+                .sorted()
+                .toList();
+        int[] basics = lp.basics();
+        int[] place = new int[own + columns.size()];
+        for (int j = 0; j < own; j++) {
+            place[j] = j;
+        }
+        Set<Integer> kept = new TreeSet<>(cheapest);
+        Arrays.stream(basics).filter(j -> j >= own).forEach(j -> kept.add(j - own));
+        List<Column> before = List.copyOf(columns);
+        columns.clear();
+        known.clear();
+        lp = empty();
         price();
+        for (int c : kept) {
+            place[own + c] = own + columns.size();
+            add(before.get(c));
+        }
+        dropped = before.size() - columns.size();
+        lp.restore(Arrays.stream(basics).map(j -> place[j]).toArray());
+    }
+
+    /** How many columns were dropped once. */
+    int dropped() {
+        return dropped;
     }
 
     /** Prices the pieces too few or too many; no pattern may be worth more than tables can hold. */
@@ -125,8 +184,11 @@ final class Program {
 
     /** How often each pattern is cut, by its place; empty where pieces are too few or too many. */
     double[] shares(Budget budget) {
-        lp.settle(budget);
         double[] values = lp.values();
+        if (!isClear(values)) {
+            lp.settle(budget);
+            values = lp.values();
+        }
         for (int i = 0; i < own; i++) {
             if (values[i] > WHOLE) {
                 return new double[0];
@@ -135,6 +197,18 @@ final class Program {
         double[] shares = new double[columns.size()];
         System.arraycopy(values, own, shares, 0, shares.length);
         return shares;
+    }
+
+    /** Whether values tell enough to branch by, though they are not yet those of the true right-hand side. */
+    private boolean isClear(double[] values) {
+        double most = 0;
+        for (int j = 0; j < values.length; j++) {
+            if (j < own && values[j] > WHOLE) {
+                return false;
+            }
+            most = Math.max(most, Math.abs(values[j] - Math.rint(values[j])));
+        }
+        return most > CLEARLY_BROKEN;
     }
 
     Column column(int place) {

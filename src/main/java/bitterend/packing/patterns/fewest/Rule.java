@@ -29,7 +29,7 @@ enum Rule {
         }
     };
 
-    private static final double WHOLE = 1e-5;
+    private static final double WHOLE = 1e-3;
 
     /**
      * @param load of the two pieces

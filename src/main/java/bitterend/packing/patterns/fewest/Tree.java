@@ -3,12 +3,15 @@ package bitterend.packing.patterns.fewest;
 import bitterend.packing.effort.Budget;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 
 /** One search by one rule, the deepest node first, and of two the one in which pieces lie together. */
 final class Tree {
     private static final int CELLS_A_STEP = 4;
+    /** Columns that one pricing of a node adds. */
+    private static final int MOST_AT_A_NODE = 20;
 
     private final ReelQuestion question;
     private final Program program;
@@ -41,6 +44,9 @@ final class Tree {
             nodes++;
             if (!plan.isEmpty()) {
                 return true;
+            }
+            if (node == root) {
+                program.thin();
             }
             branch(node);
         }
@@ -134,10 +140,19 @@ final class Tree {
             return 0;
         }
         int added = 0;
-        for (Column column : found) {
+        for (Column column : node == root ? found : dearest(found, prices)) {
             added += program.add(column) ? 1 : 0;
         }
         return added;
+    }
+
+    /** Behind the root few are missing, and every column more is looked at in each node that follows. */
+    private static List<Column> dearest(List<Column> found, int[] prices) {
+        return found.stream()
+                .sorted(Comparator.comparingLong((Column column) -> column.worth(prices))
+                        .reversed())
+                .limit(MOST_AT_A_NODE)
+                .toList();
     }
 
     /** The plan that whole shares are; none where they are not. */

@@ -9,11 +9,15 @@ import bitterend.bench.Instance;
 import bitterend.packing.check.FewestCheck;
 import bitterend.packing.effort.Budget;
 import bitterend.packing.patterns.Effort;
+import bitterend.packing.patterns.Item;
 import bitterend.packing.patterns.PatternPacker;
 import bitterend.packing.patterns.PatternPlan;
+import bitterend.packing.patterns.ReelKind;
 import bitterend.packing.proof.FewestProof;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -106,6 +110,45 @@ final class FewestReelsTest {
             assertTrue(plan.proven(), instance.name());
             plan.denial().ifPresent(proof -> assertEquals(instance.upper() - 1, proof.reels()));
         }
+    }
+
+    /** Searches in turn share their columns, of which many are dropped once: each goes on where it was. */
+    @Test
+    void searchesInTurn_denyWhatTheCheckerConfirms() {
+        int dropped = 0;
+        for (int seed = 300; seed < 306; seed++) {
+            Instance instance = Instance.of(HardProblems.drawn(HardProblems.Kind.GAP, 150, 2500, seed));
+            ReelQuestion question = reelLess(instance);
+            Program program = new Program(question, seed);
+            PatternTable table = new PatternTable(question);
+            List<Tree> trees = Arrays.stream(Rule.values())
+                    .map(rule -> new Tree(question, program, table, rule))
+                    .toList();
+            Optional<Tree> answered = Optional.empty();
+            for (int turn = 0; answered.isEmpty(); turn++) {
+                assertTrue(turn < 3_000, instance.name());
+                Tree tree = trees.get(turn % trees.size());
+                answered = tree.run(1, Budget.endless()) ? Optional.of(tree) : Optional.empty();
+            }
+            dropped += answered.get() == trees.get(0) && trees.get(1).nodes() == 0 ? 0 : program.dropped();
+            assertEquals(List.of(), answered.get().plan());
+            FewestProof proof = DenialWriter.of(question, answered.get().root);
+            assertEquals("", FewestCheck.fault(proof, question.room, sizes(question), question.reels), instance.name());
+        }
+        assertTrue(dropped > 0);
+    }
+
+    private static ReelQuestion reelLess(Instance instance) {
+        ReelKind reel = instance.problem().reels().get(0);
+        int[] size = reel.lengths().stream()
+                .mapToInt(length -> Math.toIntExact(length + reel.cutLoss()))
+                .toArray();
+        int[] count = instance.problem().items().stream().mapToInt(Item::demand).toArray();
+        return new ReelQuestion(
+                size,
+                count,
+                Math.toIntExact(reel.runs().get(0).length() + reel.cutLoss()),
+                Math.toIntExact(instance.upper() - 1));
     }
 
     @Test
