@@ -48,6 +48,8 @@ final class PartPacker {
 
     private static final int MOST_USUAL = 200;
 
+    private static final int LARGE = 3_000;
+
     /** No smaller difference can be paid. */
     private static final Cost COIN = new Cost(Cost.MILLIS_PER_MINOR);
 
@@ -135,6 +137,11 @@ final class PartPacker {
             packAroundSets();
         }
         return root;
+    }
+
+    /** So many pieces that mending lots would take the time that patterns need. */
+    private boolean isLarge() {
+        return part.pieces().size() > LARGE;
     }
 
     /** Bounds by single reels; none for parts so large that tables and rows would take all the time. */
@@ -287,7 +294,7 @@ final class PartPacker {
             return;
         }
         Packing filled = LeastUndone.filled(bench, offered);
-        Packing mended = LeastUndone.filled(bench, LotMending.mended(bench, filled, share.over(30)));
+        Packing mended = LeastUndone.filled(bench, LotMending.mended(bench, filled, share.over(isLarge() ? 5 : 30)));
         if (!isSound(mended)) {
             return;
         }
