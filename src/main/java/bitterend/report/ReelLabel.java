@@ -22,13 +22,37 @@ public final class ReelLabel {
         return lines;
     }
 
-    /** The same with its flaws, measured from its working end, and its place. */
+    /** The same with what is in its way, its flaws, measured from its working end, and its place. */
     public static List<String> withFlaws(Reel reel, String length, Figures figures) {
         List<String> lines = lines(reel, length);
+        lines.addAll(2, inTheWay(reel, figures));
         held(reel, figures).forEach(lines::add);
         flaws(reel, figures).forEach(lines::add);
         if (!reel.where().place().isEmpty()) {
             lines.add("place " + reel.where().place());
+        }
+        return lines;
+    }
+
+    /** That it is not to be cut, or for one order alone, and what of its length cannot be counted on. */
+    private static List<String> inTheWay(Reel reel, Figures figures) {
+        List<String> lines = new ArrayList<>();
+        Reel.Custody custody = reel.custody();
+        if (custody.isOnHold()) {
+            lines.add("ON HOLD, not to be cut");
+        }
+        if (custody.isReserved() && !custody.isCustomersOwn()) {
+            lines.add("kept for order " + custody.order());
+        }
+        Reel.Contents contents = reel.contents();
+        if (contents.uncertainty().isPositive()) {
+            lines.add("may be " + figures.length(contents.uncertainty()) + " shorter");
+        }
+        if (contents.leadTrim().isPositive()) {
+            lines.add(figures.length(contents.leadTrim()) + " of worn end, to be cut off first");
+        }
+        if (contents.innerWraps().isPositive()) {
+            lines.add(figures.length(contents.innerWraps()) + " of inner wraps, not to be used");
         }
         return lines;
     }

@@ -173,8 +173,9 @@ final class PieceQuestion {
             return why;
         }
         for (Elsewhere other : elsewhere) {
+            boolean otherRope = other.bars().stream().anyMatch(bar -> bar.rule() == Rule.SAME_ROPE);
             other.bars().stream()
-                    .filter(bar -> bar.rule() != Rule.SAME_ROPE)
+                    .filter(bar -> !otherRope)
                     .filter(bar -> why.stream().noneMatch(known -> known.equals(bar)))
                     .findFirst()
                     .ifPresent(why::add);

@@ -24,7 +24,7 @@ import java.util.List;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
-    private static final String CALL_BACK = "post its sheet, or call it back with plan --withdraw";
+    private static final String CALL_BACK = "post the sheet of that reel, or call it back with plan --withdraw";
 
     private static final int MOST_BARRED = 3;
 
@@ -83,8 +83,11 @@ final class Shortfall {
                 .toList();
         Sentence all = Sentence.joined(
                 "; ", reasons.stream().map(Reason::sentence).distinct().limit(4).toList());
-        return say(
-                piece, reasons.get(0).rule(), all, Sentence.of(settle(reasons)).and(receive(piece)));
+        List<Reason> worth = reels.stream()
+                .filter(reel -> hasRoom(reel, piece.cut()))
+                .flatMap(reel -> rules.against(piece, reel).stream())
+                .toList();
+        return say(piece, reasons.get(0).rule(), all, Sentence.of(settle(worth)).and(receive(piece)));
     }
 
     /** What a person may do about reels that are barred; nobody makes rope that is on order come sooner. */
@@ -107,7 +110,10 @@ final class Shortfall {
                 .and(longest));
         bars.forEach(bar -> told.add(bar.sentence()));
         told.addAll(HeldWords.inTheWayOf(piece, reels(piece), problem.day()));
-        boolean onTheBench = bars.stream().anyMatch(bar -> bar.rule() == Rule.ISSUED);
+        boolean onTheBench = ofRope.stream()
+                .filter(reel -> hasRoom(reel, piece.cut()))
+                .flatMap(reel -> rules.against(piece, reel).stream())
+                .anyMatch(bar -> bar.rule() == Rule.ISSUED);
         return say(
                 piece,
                 Rule.FITS_THE_RUN,

@@ -230,6 +230,18 @@ final class ExplanationTest {
     }
 
     @Test
+    void unplannedPiece_isToldNothingOfOtherRope() {
+        PieceAnswer answer = ask(
+                "P1",
+                new Sketch()
+                        .with(reel("K1", 3_000))
+                        .with(reel("K2", 5_000).of("navy").onHold())
+                        .with(piece("P1", 4_000)));
+        assertEquals(1, answer.why().size(), answer.why()::toString);
+        assertTrue(answer.why().get(0).sentence().exact().contains("K1"), answer.why()::toString);
+    }
+
+    @Test
     void unplannedPiece_isToldWhenThereIsNoSuchRope() {
         PieceAnswer answer =
                 ask("P1", new Sketch().with(reel("K1", 5_000).of("navy")).with(piece("P1", 4_000)));

@@ -7,7 +7,11 @@ import bitterend.demand.Piece.Bond;
 import bitterend.demand.Piece.Matching;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Packing;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.PieceSketch;
+import bitterend.packing.ReelSketch;
 import bitterend.packing.RunId;
+import bitterend.packing.Sketch;
 import bitterend.packing.Unplanned;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.shops.PlainShop;
@@ -62,6 +66,32 @@ final class ShortfallTest {
                 helps(
                         shop.reel("B", 7_000).pieces("2", 5_000, 1),
                         Map.of("1/1.1", new RunId("A", 1), "2/1.1", new RunId("B", 1))));
+    }
+
+    /** What is pinned to an issued reel stays there whether its sheet is posted or not. */
+    @Test
+    void sheet_isToBePostedOnlyWhereThatLeavesRoom() {
+        Sketch sketch = new Sketch()
+                .with(ReelSketch.reel("K1", 9_000))
+                .with(PieceSketch.piece("P1", 3_000).order("1"), "K1", 1)
+                .issue("P1", "K1", 1);
+        assertEquals("receive at least 7.000 m of white in one length", helpFor(sketch, "P2", 7_000));
+        assertEquals(
+                "post the sheet of that reel, or call it back with plan --withdraw, or receive at least 5.000 m of white in"
+                        + " one length",
+                helpFor(sketch, "P3", 5_000));
+    }
+
+    private static String helpFor(Sketch sketch, String piece, long mm) {
+        PackingProblem asked =
+                sketch.with(PieceSketch.piece(piece, mm).order(piece)).problem();
+        return new CuttingOrder(asked)
+                .plan(sketch.packing()).unplanned().stream()
+                        .filter(each -> each.piece().equals(piece))
+                        .findFirst()
+                        .orElseThrow()
+                        .help()
+                        .exact();
     }
 
     /** Half a set helps nobody: both halves are named, and what both take is free then. */
