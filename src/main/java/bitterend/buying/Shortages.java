@@ -170,7 +170,8 @@ public final class Shortages {
             return Optional.empty();
         }
         Rule bar = bars.get(0).rule();
-        if (!Rule.toSettle().contains(bar) && bar != Rule.COMES_IN_TIME) {
+        boolean ofTheReel = Rule.toSettle().contains(bar) && bar != Rule.CERTIFICATE;
+        if (!ofTheReel && bar != Rule.COMES_IN_TIME) {
             return Optional.empty();
         }
         return Optional.of(

@@ -37,7 +37,7 @@ final class UsualWaste {
     UsualWaste(QuoteBasis basis, Sharing sharing, int threads) {
         this.basis = basis;
         this.sharing = sharing;
-        this.threads = threads;
+        this.threads = Math.min(threads, SideBySide.cores());
     }
 
     /** The waste that pieces of one rope add: its mean and range over the past weeks. */

@@ -21,9 +21,9 @@ final class DualMethod {
     private final double[] alpha;
     /** Row of the inverse where a column leaves. */
     private final double[] rho;
-    /** That row times all columns, zero for the basic ones. */
+    /** That row times all columns, zero for the basic ones and those that are shut. */
     private final double[] row;
-    /** Reduced costs of all columns. */
+    /** Reduced costs of the columns that are not shut. */
     private final double[] price;
     /** What a value below zero is measured by, by place. */
     private final double[] reference;

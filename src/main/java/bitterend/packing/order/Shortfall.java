@@ -24,15 +24,12 @@ import java.util.List;
 
 /** Says why a piece could not be planned and what would help, by trying every reel against the hard rules. */
 final class Shortfall {
-    private static final String CALL_BACK = "post the sheet of that reel, or call it back with plan --withdraw";
-
-    private static final int MOST_BARRED = 3;
-
     private final PackingProblem problem;
     private final Workbench bench;
     private final RackState rack;
     private final Eligibility rules;
     private final Takers takers;
+    private final BarredReels barred;
 
     Shortfall(Workbench bench, RackState rack) {
         this.problem = bench.problem();
@@ -40,6 +37,7 @@ final class Shortfall {
         this.rack = rack;
         rules = new Eligibility(problem);
         takers = new Takers(bench, rack);
+        barred = new BarredReels(bench, rack, rules);
     }
 
     /** Every unplanned piece with its reason, by piece id. */
@@ -83,19 +81,11 @@ final class Shortfall {
                 .toList();
         Sentence all = Sentence.joined(
                 "; ", reasons.stream().map(Reason::sentence).distinct().limit(4).toList());
-        List<Reason> worth = reels.stream()
-                .filter(reel -> hasRoom(reel, piece.cut()))
-                .flatMap(reel -> rules.against(piece, reel).stream())
-                .toList();
-        return say(piece, reasons.get(0).rule(), all, Sentence.of(settle(worth)).and(receive(piece)));
-    }
-
-    /** What a person may do about reels that are barred; nobody makes rope that is on order come sooner. */
-    private static String settle(List<Reason> bars) {
-        boolean onTheBench = bars.stream().allMatch(reason -> reason.rule() == Rule.ISSUED);
-        boolean toCome = bars.stream().allMatch(reason -> reason.rule() == Rule.COMES_IN_TIME);
-        String release = bars.size() == 1 ? "release that reel, or " : "release one of these reels, or ";
-        return bars.isEmpty() || toCome ? "" : onTheBench ? CALL_BACK + ", or " : release;
+        return say(
+                piece,
+                reasons.get(0).rule(),
+                all,
+                Sentence.of(barred.settle(piece)).and(receive(piece)));
     }
 
     private Unplanned tooLong(Piece piece, List<Reel> ofRope, Length longest) {
@@ -110,25 +100,19 @@ final class Shortfall {
                 .and(longest));
         bars.forEach(bar -> told.add(bar.sentence()));
         told.addAll(HeldWords.inTheWayOf(piece, reels(piece), problem.day()));
-        boolean onTheBench = ofRope.stream()
-                .filter(reel -> hasRoom(reel, piece.cut()))
-                .flatMap(reel -> rules.against(piece, reel).stream())
-                .anyMatch(bar -> bar.rule() == Rule.ISSUED);
         return say(
                 piece,
                 Rule.FITS_THE_RUN,
                 Sentence.joined("; ", told),
-                Sentence.of(onTheBench ? CALL_BACK + ", or " : "").and(receive(piece)));
+                Sentence.of(barred.settle(piece)).and(receive(piece)));
     }
 
     private Unplanned setUnplaced(Piece piece) {
         boolean oneReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
-        List<Piece> set = problem.pieces().stream()
-                .filter(other -> other.matching().set().equals(piece.matching().set()))
-                .toList();
+        List<Piece> set = barred.setOf(piece);
         Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
         Length room = withCuts(wanted, set);
-        List<Reason> bars = toBeGivenFree(piece, room);
+        List<BarredReels.Bar> bars = barred.toBeGivenFree(piece);
         Sentence sentence = Sentence.of("set " + piece.matching().set() + " (" + set.size() + " pieces, ")
                 .and(wanted)
                 .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
@@ -138,7 +122,7 @@ final class Shortfall {
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
                 sentence,
-                Sentence.of(settle(bars)).and(receive(piece, room)));
+                Sentence.of(barred.settle(bars)).and(receive(piece, room)));
     }
 
     private Unplanned usedUp(Piece piece, List<Reel> allowed) {
@@ -150,7 +134,7 @@ final class Shortfall {
             }
         }
         int[] runs = homesOf(piece);
-        List<Reason> bars = toBeGivenFree(piece, piece.cut());
+        List<BarredReels.Bar> bars = barred.toBeGivenFree(piece);
         Sentence sentence = Sentence.of("what the other work leaves is too short for it: it takes ")
                 .and(piece.cut())
                 .and(" and at most ")
@@ -165,7 +149,7 @@ final class Shortfall {
                 piece,
                 Rule.PLANNED,
                 sentence,
-                Sentence.of(settle(bars)).and(receive(piece)).and(wait));
+                Sentence.of(barred.settle(bars)).and(receive(piece)).and(wait));
     }
 
     private List<Reel> reels(Piece piece) {
@@ -174,31 +158,15 @@ final class Shortfall {
                 .toList();
     }
 
-    /** What keeps a reel from a piece that a person may end, and that has room for it beside what is planned there. */
-    private List<Reason> toBeGivenFree(Piece piece, Length room) {
-        List<Reason> bars = new ArrayList<>();
-        for (Reel reel : problem.reels()) {
-            List<Reason> all = rules.all(piece, reel);
-            if (all.size() == 1 && Rule.toGiveFree().contains(all.get(0).rule()) && hasRoom(reel, room)) {
-                bars.add(all.get(0));
-            }
-        }
-        return bars;
-    }
-
-    private boolean hasRoom(Reel reel, Length room) {
-        return reel.runs().stream().anyMatch(run -> {
-            int number = bench.numberOf(new RunId(reel.id(), run.index()));
-            return rack.free(number) >= room.mm();
-        });
-    }
-
     /** Rope in the house that is held or could be given free; empty for none. */
-    private Sentence inTheHouse(Piece piece, List<Reason> bars) {
+    private Sentence inTheHouse(Piece piece, List<BarredReels.Bar> bars) {
         List<Sentence> told = new ArrayList<>(HeldWords.inTheWayOf(piece, reels(piece), problem.day()));
-        bars.stream().limit(MOST_BARRED).map(Reason::sentence).forEach(told::add);
-        if (bars.size() > MOST_BARRED) {
-            told.add(Sentence.of(bars.size() - MOST_BARRED + " more such"));
+        bars.stream()
+                .limit(BarredReels.NAMED)
+                .map(bar -> bar.reason().sentence())
+                .forEach(told::add);
+        if (bars.size() > BarredReels.NAMED) {
+            told.add(Sentence.of(bars.size() - BarredReels.NAMED + " more such"));
         }
         return told.isEmpty() ? Sentence.NONE : Sentence.of("; ").and(Sentence.joined("; ", told));
     }

@@ -77,7 +77,7 @@ final class ShortfallTest {
                 .issue("P1", "K1", 1);
         assertEquals("receive at least 7.000 m of white in one length", helpFor(sketch, "P2", 7_000));
         assertEquals(
-                "post the sheet of that reel, or call it back with plan --withdraw, or receive at least 5.000 m of white in"
+                "post the sheet of K1, or call it back with plan --withdraw, or receive at least 5.000 m of white in"
                         + " one length",
                 helpFor(sketch, "P3", 5_000));
     }
@@ -137,7 +137,7 @@ final class ShortfallTest {
                         + " run; 6.000 m of that rope went to 1/1.1; B is on hold; C is kept for order 9",
                 left.reason().sentence().exact());
         assertEquals(
-                "release one of these reels, or receive at least 6.000 m of R in one length",
+                "release one of B, C, or receive at least 6.000 m of R in one length",
                 left.help().exact());
     }
 
@@ -169,10 +169,24 @@ final class ShortfallTest {
                 "receive at least 8.010 m of R in one length",
                 unplanned(shop, Map.of()).help().exact());
         assertEquals(
-                "release that reel, or receive at least 8.010 m of R in one length",
+                "release C, or receive at least 8.010 m of R in one length",
                 unplanned(shop.reel(kept("C", 8_010, Custody.FREE.onHold())), Map.of())
                         .help()
                         .exact());
+    }
+
+    /** The same where no reel is open to it at all. */
+    @Test
+    void onlyReelOnHold_isNamedForASetThatItHoldsWhole() {
+        Matching set = new Matching("S", Bond.ONE_REEL);
+        for (int length : new int[] {5_000, 8_010}) {
+            PlainShop shop = PlainShop.of(10, 1_000)
+                    .reel(kept("B", length, Custody.FREE.onHold()))
+                    .piece("1/1.1-1", "1", 4_000, PlainShop.DAY, set)
+                    .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
+            String help = unplanned(shop, Map.of()).help().exact();
+            assertEquals(length == 8_010, help.startsWith("release B, or "), help);
+        }
     }
 
     private static Unplanned unplanned(PlainShop shop, Map<String, RunId> places) {

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Answers whether so many reels are enough.
@@ -29,6 +30,7 @@ public final class FewestReels {
 
     private final ReelQuestion question;
     private final Race whole;
+    private @Nullable Race single;
     private List<int[][]> plan = List.of();
     private Optional<FewestProof> denial = Optional.empty();
 
@@ -51,9 +53,12 @@ public final class FewestReels {
     public void run(Budget budget) {
         boolean answered = isAnswered() || whole.run(budget);
         if (!answered && !budget.over()) {
-            ReelQuestion single = question.pieceByPiece();
-            if (single.items() > question.items() && isFor(single)) {
-                new Race(single).run(budget);
+            ReelQuestion apart = question.pieceByPiece();
+            if (single == null && apart.items() > question.items() && isFor(apart)) {
+                single = new Race(apart);
+            }
+            if (single != null) {
+                single.run(budget);
             }
         }
     }

@@ -185,10 +185,16 @@ final class Program {
     /** How often each pattern is cut, by its place; empty where pieces are too few or too many. */
     double[] shares(Budget budget) {
         double[] values = lp.values();
-        if (!isClear(values)) {
-            lp.settle(budget);
-            values = lp.values();
-        }
+        return isClear(values) ? shares(values) : settled(budget);
+    }
+
+    /** The same by the true right-hand side. */
+    double[] settled(Budget budget) {
+        lp.settle(budget);
+        return shares(lp.values());
+    }
+
+    private double[] shares(double[] values) {
         for (int i = 0; i < own; i++) {
             if (values[i] > WHOLE) {
                 return new double[0];

@@ -29,6 +29,9 @@ enum Rule {
         }
     };
 
+    /** Less than this is nothing. */
+    private static final double TINY = 1e-6;
+    /** No sum of reels is branched on that is so near a whole number: values may not be settled yet. */
     private static final double WHOLE = 1e-3;
 
     /**
@@ -43,7 +46,7 @@ enum Rule {
                 .thenComparingInt(Decision::item)
                 .thenComparingInt(Decision::copies));
         for (int c = 0; c < shares.length; c++) {
-            if (shares[c] > WHOLE && shares[c] < 1 - WHOLE) {
+            if (shares[c] > TINY) {
                 count(question, program.column(c), shares[c], sums);
             }
         }

@@ -96,6 +96,11 @@ final class Tree {
         } while (shares.length == 0 && program.dearer());
         node.decision = rule.choose(question, program, shares).orElse(null);
         if (node.decision == null) {
+            double[] settled = program.settled(budget);
+            shares = settled.length == 0 ? shares : settled;
+            node.decision = rule.choose(question, program, shares).orElse(null);
+        }
+        if (node.decision == null) {
             plan = plan(shares);
             stuck = plan.isEmpty();
         }
@@ -149,6 +154,7 @@ final class Tree {
     /** Behind the root few are missing, and every column more is looked at in each node that follows. */
     private static List<Column> dearest(List<Column> found, int[] prices) {
         return found.stream()
+                .distinct()
                 .sorted(Comparator.comparingLong((Column column) -> column.worth(prices))
                         .reversed())
                 .limit(MOST_AT_A_NODE)

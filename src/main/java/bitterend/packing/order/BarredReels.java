@@ -1,0 +1,115 @@
+package bitterend.packing.order;
+
+import bitterend.demand.Piece;
+import bitterend.packing.Eligibility;
+import bitterend.packing.PackingProblem;
+import bitterend.packing.Reason;
+import bitterend.packing.Rule;
+import bitterend.packing.RunId;
+import bitterend.packing.Urgency;
+import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.Workbench;
+import bitterend.stock.Reel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Reels that one thing alone keeps from a piece, which a person may end: what to do about them that would help. */
+final class BarredReels {
+    /** So many are named. */
+    static final int NAMED = 3;
+
+    private final PackingProblem problem;
+    private final Workbench bench;
+    private final RackState rack;
+    private final Eligibility rules;
+    private final Urgency urgency;
+
+    BarredReels(Workbench bench, RackState rack, Eligibility rules) {
+        this.problem = bench.problem();
+        this.bench = bench;
+        this.rack = rack;
+        this.rules = rules;
+        urgency = new Urgency(problem);
+    }
+
+    /** A reel and the one thing that keeps it from a piece. */
+    record Bar(Reel reel, Reason reason) {}
+
+    /** What a person may do about reels that are barred. */
+    String settle(Piece piece) {
+        String free = settle(toBeGivenFree(piece));
+        List<Bar> back = free.isEmpty() ? toBeCalledBack(piece) : List.of();
+        return back.isEmpty() ? free : "call back the sheet of " + oneOf(back) + " with plan --withdraw, or ";
+    }
+
+    /** The same about these. */
+    String settle(List<Bar> bars) {
+        List<Bar> kept =
+                bars.stream().filter(bar -> bar.reason().rule() != Rule.ISSUED).toList();
+        if (!kept.isEmpty()) {
+            return "release " + oneOf(kept) + ", or ";
+        }
+        return bars.isEmpty() ? "" : "post the sheet of " + oneOf(bars) + ", or call it back with plan --withdraw, or ";
+    }
+
+    private static String oneOf(List<Bar> bars) {
+        String named = bars.stream().limit(NAMED).map(bar -> bar.reel().id()).collect(Collectors.joining(", "));
+        String more = bars.size() > NAMED ? " and " + (bars.size() - NAMED) + " more" : "";
+        return (bars.size() == 1 ? "" : "one of ") + named + more;
+    }
+
+    /**
+     * What keeps a reel from a piece that a person may end, and that has room for it, or for all of its set, beside what is
+     * planned there.
+     */
+    List<Bar> toBeGivenFree(Piece piece) {
+        List<Bar> bars = new ArrayList<>();
+        for (Reel reel : problem.reels()) {
+            List<Reason> all = rules.all(piece, reel);
+            if (all.size() == 1 && Rule.toGiveFree().contains(all.get(0).rule()) && hasRoom(reel, piece)) {
+                bars.add(new Bar(reel, all.get(0)));
+            }
+        }
+        return bars;
+    }
+
+    /** Issued reels that are full of work of which some is less urgent. */
+    private List<Bar> toBeCalledBack(Piece piece) {
+        List<Bar> bars = new ArrayList<>();
+        for (Reel reel : problem.reels()) {
+            List<Reason> all = rules.all(piece, reel);
+            if (all.size() == 1 && all.get(0).rule() == Rule.ISSUED && mightGiveWay(reel, piece)) {
+                bars.add(new Bar(reel, all.get(0)));
+            }
+        }
+        return bars;
+    }
+
+    private boolean mightGiveWay(Reel reel, Piece piece) {
+        int own = urgency.classOf(piece);
+        return reel.runs().stream()
+                .filter(run -> rules.fits(piece, reel, run).isEmpty())
+                .flatMap(run -> rack.onRun(bench.numberOf(new RunId(reel.id(), run.index()))).stream())
+                .anyMatch(other -> urgency.classOf(bench.piece(other)) > own);
+    }
+
+    private boolean hasRoom(Reel reel, Piece piece) {
+        List<Piece> all = piece.isMatched() ? setOf(piece) : List.of(piece);
+        long lengths = all.stream().mapToLong(each -> lengthOn(reel, each)).sum();
+        return reel.runs().stream()
+                .mapToInt(run -> bench.numberOf(new RunId(reel.id(), run.index())))
+                .anyMatch(run -> rack.free(run) >= lengths + (all.size() - 1) * bench.loss(run));
+    }
+
+    private static long lengthOn(Reel reel, Piece piece) {
+        return piece.lengthOn(reel.rope()).orElse(piece.cut()).mm();
+    }
+
+    /** All pieces of the set of a piece that are to be cut. */
+    List<Piece> setOf(Piece piece) {
+        return problem.pieces().stream()
+                .filter(other -> other.matching().set().equals(piece.matching().set()))
+                .toList();
+    }
+}
