@@ -173,9 +173,10 @@ final class PieceQuestion {
             return why;
         }
         for (Elsewhere other : elsewhere) {
-            boolean otherRope = other.bars().stream().anyMatch(bar -> bar.rule() == Rule.SAME_ROPE);
+            if (other.bars().stream().anyMatch(bar -> bar.rule() == Rule.SAME_ROPE)) {
+                continue;
+            }
             other.bars().stream()
-                    .filter(bar -> !otherRope)
                     .filter(bar -> why.stream().noneMatch(known -> known.equals(bar)))
                     .findFirst()
                     .ifPresent(why::add);

@@ -12,6 +12,8 @@ import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Reels that one thing alone keeps from a piece, which a person may end: what to do about them that would help. */
@@ -64,22 +66,20 @@ final class BarredReels {
      * planned there.
      */
     List<Bar> toBeGivenFree(Piece piece) {
-        List<Bar> bars = new ArrayList<>();
-        for (Reel reel : problem.reels()) {
-            List<Reason> all = rules.all(piece, reel);
-            if (all.size() == 1 && Rule.toGiveFree().contains(all.get(0).rule()) && hasRoom(reel, piece)) {
-                bars.add(new Bar(reel, all.get(0)));
-            }
-        }
-        return bars;
+        return barred(piece, Rule.toGiveFree(), reel -> hasRoom(reel, piece));
     }
 
     /** Issued reels that are full of work of which some is less urgent. */
     private List<Bar> toBeCalledBack(Piece piece) {
+        return barred(piece, Set.of(Rule.ISSUED), reel -> mightGiveWay(reel, piece));
+    }
+
+    /** Reels that one of these rules alone keeps from a piece, and that would help it. */
+    private List<Bar> barred(Piece piece, Set<Rule> by, Predicate<Reel> helps) {
         List<Bar> bars = new ArrayList<>();
         for (Reel reel : problem.reels()) {
             List<Reason> all = rules.all(piece, reel);
-            if (all.size() == 1 && all.get(0).rule() == Rule.ISSUED && mightGiveWay(reel, piece)) {
+            if (all.size() == 1 && by.contains(all.get(0).rule()) && helps.test(reel)) {
                 bars.add(new Bar(reel, all.get(0)));
             }
         }

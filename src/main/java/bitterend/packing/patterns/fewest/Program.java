@@ -69,11 +69,11 @@ final class Program {
      * of an empty program stay as they are.
      */
     void thin() {
-        if (isThinned || columns.size() <= MOST_COLUMNS * question.items()) {
-            isThinned = true;
+        boolean again = isThinned;
+        isThinned = true;
+        if (again || columns.size() <= MOST_COLUMNS * question.items()) {
             return;
         }
-        isThinned = true;
         List<Integer> cheapest = IntStream.range(0, columns.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(c -> lp.reduced(own + c)))
