@@ -8,7 +8,6 @@ import bitterend.exchange.PlanJson;
 import bitterend.exchange.Shop;
 import bitterend.finding.Findings;
 import bitterend.front.ShownPlan;
-import bitterend.packing.PackingProblem;
 import bitterend.packing.explain.LateRope;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
@@ -218,7 +217,7 @@ final class PlanCommand implements Callable<Integer> {
                     new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
             PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
             told.planned(planned);
-            ExitCode kept = keep(now, verb, planned.problem(), planned);
+            ExitCode kept = keep(now, verb, planned);
             if (!interrupt.isAsked() || kept == ExitCode.BAD_INPUT) {
                 return kept;
             }
@@ -229,13 +228,14 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private ExitCode keep(ShopNow now, PlanDay verb, PackingProblem problem, PlannedDay planned) {
+    private ExitCode keep(ShopNow now, PlanDay verb, PlannedDay planned) {
         PlanKeeping keeping = new PlanKeeping(now.at());
         PlanDocument kept = out.file()
                 .map(file -> keeping.beside(planned.plan(), file))
                 .orElseGet(() -> keeping.numbered(verb, planned));
         Figures figures = units.figures(now.shop());
-        ShownPlan shown = new ShownPlan(now, problem, kept, figures, terminal.tape(), ShownPlan.Asking.BY_COMMANDS);
+        ShownPlan shown = new ShownPlan(
+                now, ShownPlan.Which.of(planned, kept), figures, terminal.tape(), ShownPlan.Asking.BY_COMMANDS);
         files.show(
                 terminal,
                 common.json,

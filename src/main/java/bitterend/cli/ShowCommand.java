@@ -78,8 +78,7 @@ final class ShowCommand implements Callable<Integer> {
     }
 
     private ExitCode show(ShopNow now, Verdict.Passed passed, Figures figures) {
-        ShownPlan shown = new ShownPlan(
-                now, passed.problem(), passed.kept().document(), figures, terminal.tape(), asking(now, passed));
+        ShownPlan shown = new ShownPlan(now, ShownPlan.Which.of(passed), figures, terminal.tape(), asking(now, passed));
         Optional<Document> page = part == null ? Optional.of(shown.screen()) : shown.part(part);
         if (page.isEmpty()) {
             terminal.err()

@@ -5,6 +5,7 @@ import bitterend.exchange.PlanJson;
 import bitterend.exchange.WeekJson;
 import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
+import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
@@ -15,9 +16,11 @@ import bitterend.report.Tape;
 import bitterend.report.page.Document;
 import bitterend.report.table.DataTable;
 import bitterend.work.ShopNow;
+import bitterend.work.Verdict;
 import bitterend.work.plans.BenchTime;
 import bitterend.work.plans.FirstFit;
 import bitterend.work.plans.PlanBefore;
+import bitterend.work.plans.PlannedDay;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -46,19 +49,32 @@ public final class ShownPlan {
     }
 
     /**
-     * A plan that went through the gate, or was just made.
+     * Which plan is shown.
      *
-     * @param now the shop
      * @param problem the question that it answers
-     * @param kept the plan
+     * @param kept the plan as it is kept
+     * @param claiming the same with no more claimed of it than was confirmed
      */
-    public ShownPlan(
-            ShopNow now, PackingProblem problem, PlanDocument kept, Figures figures, Tape tape, Asking asking) {
+    public record Which(PackingProblem problem, PlanDocument kept, CutPlan claiming) {
+        /** One that went through the gate. */
+        public static Which of(Verdict.Passed passed) {
+            return new Which(passed.problem(), passed.kept().document(), passed.plan());
+        }
+
+        /** One that was just made, as it is kept now. */
+        public static Which of(PlannedDay made, PlanDocument kept) {
+            return new Which(made.problem(), kept, made.claiming());
+        }
+    }
+
+    /** That plan of a shop. */
+    public ShownPlan(ShopNow now, Which which, Figures figures, Tape tape, Asking asking) {
+        PackingProblem problem = which.problem();
+        kept = which.kept();
         this.asking = asking;
         this.now = now;
-        this.kept = kept;
         this.figures = figures;
-        view = PlanViews.of(now.shop(), problem, kept.plan(), figures.units())
+        view = PlanViews.of(now.shop(), problem, which.claiming(), figures.units())
                 .timed(BenchTime.of(now, problem, kept.plan()))
                 .since(new PlanBefore(now, now.at().plans(new Findings())).since(kept, problem))
                 .marked(PlanMark.of(kept.number()).out(out(now, kept.number())));

@@ -16,6 +16,8 @@ public final class Proof {
     /** Costs that differ by less than one minor unit are the same money. */
     private static final Cost SMALLEST_STEP = new Cost(Cost.MILLIS_PER_MINOR);
 
+    private static final String PROVEN = "proven best";
+    private static final String SEARCHED = "best by search";
     private static final String NOT_KNOWN = "not known";
 
     private final PlanView view;
@@ -93,9 +95,27 @@ public final class Proof {
     private String nothingBetter(List<Bound> best) {
         int all = ropes(view.plan().bounds()).size();
         int settled = ropes(best).size();
-        return settled == all
-                ? "nothing better exists"
-                : "nothing better exists for " + settled + " of " + FindingsPage.count(all, "rope");
+        return (settled == all
+                        ? "nothing better exists"
+                        : "nothing better exists for " + settled + " of " + FindingsPage.count(all, "rope"))
+                + kinds(best);
+    }
+
+    /** How many of them are proven and how many are the best that was found; empty where all are proven. */
+    private String kinds(List<Bound> best) {
+        int proven = ropes(best.stream().filter(this::isShown).toList()).size();
+        int searched = ropes(best).size() - proven;
+        if (searched == 0) {
+            return "";
+        }
+        return proven == 0
+                ? " (" + SEARCHED + ")"
+                : " (" + proven + " " + PROVEN + ", " + searched + " " + SEARCHED + ")";
+    }
+
+    /** Whether what is written down proves that no plan costs less for these ropes. */
+    private boolean isShown(Bound bound) {
+        return isNothing(cost(bound.ropes()).minus(bound.shown()));
     }
 
     private String saved(List<Bound> open, boolean alone) {
@@ -143,16 +163,12 @@ public final class Proof {
                 ropes,
                 figures.bare(cost.rounded()),
                 figures.bare(bound.best().roundedDown()),
-                best ? bestOf(cost, bound) : figures.bare(avoidable.roundedUp()),
+                best ? (isShown(bound) ? PROVEN : SEARCHED) : figures.bare(avoidable.roundedUp()),
                 best ? "" : metres(bound, avoidable),
                 best
                         ? ""
                         : figures.percentAtMost(
                                 avoidable.millis(), worth(bound.ropes()).millis(), 1));
-    }
-
-    private static String bestOf(Cost cost, Bound bound) {
-        return isNothing(cost.minus(bound.shown())) ? "proven best" : "best by search";
     }
 
     private static boolean isNothing(Cost avoidable) {

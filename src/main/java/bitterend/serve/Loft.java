@@ -1,7 +1,6 @@
 package bitterend.serve;
 
 import bitterend.exchange.CountCsv;
-import bitterend.exchange.PlanDocument;
 import bitterend.exchange.StockText;
 import bitterend.exchange.TypedText;
 import bitterend.finding.Findings;
@@ -9,7 +8,6 @@ import bitterend.front.PlanViews;
 import bitterend.front.ShownPlan;
 import bitterend.measure.Parsed;
 import bitterend.measure.Units;
-import bitterend.packing.PackingProblem;
 import bitterend.report.Figures;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
@@ -19,6 +17,7 @@ import bitterend.work.Plans;
 import bitterend.work.ShopAccess;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
+import bitterend.work.plans.PlannedDay;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -106,18 +105,22 @@ final class Loft {
 
     /** The same as people are shown it; its days lead to their sheets. */
     ShownPlan shown(ShopNow now, Verdict.Passed passed) {
-        return shown(now, passed.problem(), passed.kept().document());
+        return shown(now, ShownPlan.Which.of(passed));
     }
 
     /** A plan that was just made, as people are shown it. */
-    ShownPlan shown(ShopNow now, PackingProblem problem, PlanDocument plan) {
+    ShownPlan shown(ShopNow now, PlannedDay made) {
+        return shown(now, ShownPlan.Which.of(made, made.plan()));
+    }
+
+    private ShownPlan shown(ShopNow now, ShownPlan.Which which) {
         return new ShownPlan(
                 now,
-                problem,
-                plan,
+                which,
                 figures(now),
                 Tape.DRAWN,
-                new ShownPlan.Asking(false, day -> plan.number() == 0 ? "" : PrintScreen.SHEET + "?day=" + day));
+                new ShownPlan.Asking(
+                        false, day -> which.kept().number() == 0 ? "" : PrintScreen.SHEET + "?day=" + day));
     }
 
     /** The day that is worked on. */

@@ -133,10 +133,7 @@ final class TodayScreen implements Screen {
         values.put(
                 "changes",
                 day.changes().map(since -> ChangeWords.lines(since, figures)).orElse(List.of()));
-        values.put(
-                "blocks",
-                PagePart.blocks(
-                        loft.shown(now.shop(), day.problem(), day.plan()).screen()));
+        values.put("blocks", PagePart.blocks(loft.shown(now.shop(), day).screen()));
         return site.part(request, "serve/planned.jte", values);
     }
 

@@ -4,11 +4,7 @@ import bitterend.day.SameSteps;
 import bitterend.exchange.PlanDocument;
 import bitterend.exchange.PlanFacts;
 import bitterend.exchange.PlanFolder;
-import bitterend.measure.Cost;
-import bitterend.packing.Bound;
-import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
-import bitterend.packing.check.BoundVerdict;
 import bitterend.packing.check.Fault;
 import bitterend.packing.check.PlanChecker;
 import bitterend.work.Verdict.Passed;
@@ -58,34 +54,9 @@ public final class Gate {
             return new Refused(
                     Why.UNSOUND, checked.faults().stream().map(Fault::toString).toList());
         }
-        Passed passed = new Passed(kept, problem, claimingNoMore(kept.document().plan(), checked.bounds()));
+        Passed passed =
+                new Passed(kept, problem, PlanClaims.of(kept.document().plan(), checked.bounds(), !recorded.isEmpty()));
         return facts instanceof PlanFacts.Whole whole ? held(passed, whole) : new Verdict.Good(passed);
-    }
-
-    /** What was computed again of each bound is claimed, and no more. */
-    private static CutPlan claimingNoMore(CutPlan plan, List<BoundVerdict> verdicts) {
-        List<Bound> confirmed = new ArrayList<>();
-        for (int i = 0; i < plan.bounds().size(); i++) {
-            Bound bound = plan.bounds().get(i);
-            BoundVerdict verdict = verdicts.get(i);
-            if (verdict.isWhollyConfirmed()) {
-                confirmed.add(bound);
-            } else if (verdict.confirmed().millis() > 0) {
-                confirmed.add(new Bound(
-                        bound.ropes(),
-                        least(bound.best(), verdict.confirmed()),
-                        least(bound.root(), verdict.confirmed()),
-                        bound.scale(),
-                        bound.undone(),
-                        bound.undonePrices(),
-                        bound.duals()));
-            }
-        }
-        return plan.withBounds(confirmed);
-    }
-
-    private static Cost least(Cost one, Cost other) {
-        return one.compareTo(other) < 0 ? one : other;
     }
 
     private Verdict held(Passed plan, PlanFacts.Whole facts) {

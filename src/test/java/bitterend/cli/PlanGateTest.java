@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -49,6 +51,33 @@ final class PlanGateTest {
             assertFalse(Files.exists(folder.resolve("sheet.csv")), fault.getKey());
         }
         assertEquals(before, run(0, "stock", "export", at).out());
+    }
+
+    /** What is proven of a plan is counted alike as soon as it is made, when it is shown again, and on its sheets. */
+    @Test
+    void whatIsProven_isCountedAlikeOnEveryPage() throws IOException {
+        Path loft = DemoShop.copy("gannet-loft", folder);
+        String at = loft.toString();
+        Path whole = folder.resolve("whole.html");
+        run(4, "plan", at, "--effort", "reproducible", "--time", "2s", "--html", whole.toString());
+        Path money = folder.resolve("money.html");
+        run(0, "show", at, "money", "--html", money.toString());
+        run(0, "sheet", at);
+        String counted = counted(whole);
+        assertTrue(counted.startsWith("Nothing better exists for "), counted);
+        assertEquals(counted, counted(money));
+        assertEquals(counted, counted(loft.resolve("sheet.html")));
+        Path copy = Files.copy(loft.resolve("plans/1.json"), folder.resolve("copy.json"));
+        run(0, "sheet", copy.toString(), "--shop", at);
+        String proven = counted(folder.resolve("sheet.html"));
+        assertFalse(proven.contains("by search"), "a file that anyone may have written: " + proven);
+    }
+
+    private static String counted(Path page) throws IOException {
+        Matcher words =
+                Pattern.compile("Nothing better exists[^<;,]*(?:\\([^)]*\\))?").matcher(Files.readString(page));
+        assertTrue(words.find(), page.toString());
+        return words.group();
     }
 
     private static Map<String, Consumer<ObjectNode>> faults() {

@@ -106,6 +106,23 @@ final class ProofTest {
                 proof.forTheBench().startsWith("Nothing better exists for 1 of 2 ropes, among"), proof.forTheBench());
     }
 
+    /** What is proven and what is the best that a search found are counted apart, on every page by the same words. */
+    @Test
+    void sentence_countsWhatIsProvenAndWhatIsSearchedApart() {
+        Cost braid = costOf("DB12");
+        Cost wire = costOf("W14");
+        Bound proven = bound(List.of("DB12"), braid, braid);
+        Bound searched = bound(List.of("W14"), wire, Cost.ZERO);
+        String both = "Nothing better exists (1 proven best, 1 best by search), among plans that leave no more undone.";
+        Proof mixed = proof(List.of(proven, searched));
+        assertTrue(mixed.sentence().startsWith(both), mixed.sentence());
+        assertEquals(both, mixed.forTheBench());
+        Proof one = proof(List.of(bound(List.of("DB12"), braid.minus(CENT), Cost.ZERO), searched));
+        String said = "Nothing better exists for 1 of 2 ropes (best by search)";
+        assertTrue(one.sentence().startsWith(said + "; at most 0.01 EUR"), one.sentence());
+        assertTrue(one.forTheBench().startsWith(said + ", among plans"), one.forTheBench());
+    }
+
     /** A pair that must be of one lot adds to the cost of what the duals prove, and to nothing that cases prove. */
     @Test
     void setsAndSplitOrders_areNamedWhereTheProofLeavesThemOut() {
@@ -158,6 +175,10 @@ final class ProofTest {
     }
 
     private static Bound bound(Cost best, Cost root) {
-        return new Bound(List.of("DB12", "W14"), best, root, 1, Undone.NONE, Bound.noPrices(), List.of());
+        return bound(List.of("DB12", "W14"), best, root);
+    }
+
+    private static Bound bound(List<String> ropes, Cost best, Cost root) {
+        return new Bound(ropes, best, root, 1, Undone.NONE, Bound.noPrices(), List.of());
     }
 }

@@ -23,6 +23,7 @@ import bitterend.work.DayProblem;
 import bitterend.work.IssuedWork;
 import bitterend.work.IssuedWork.OnTheBench;
 import bitterend.work.KeepPlan;
+import bitterend.work.PlanClaims;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
 import bitterend.work.Release;
@@ -197,6 +198,7 @@ public final class PlanDay {
                 .orElse(null);
         return new PlannedDay(
                 document(problem, plan, search),
+                PlanClaims.of(plan, checked.bounds(), true),
                 problem,
                 since,
                 proof(checked.bounds()),

@@ -2,6 +2,7 @@ package bitterend.work.plans;
 
 import bitterend.day.Changes;
 import bitterend.exchange.PlanDocument;
+import bitterend.packing.CutPlan;
 import bitterend.packing.PackingProblem;
 import bitterend.work.IssuedWork.OnTheBench;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * A plan that was made and passed the checker. It has no number yet and is not in force.
  *
  * @param plan the plan
+ * @param claiming the same with no more claimed of it than was confirmed, or is said to be found by search
  * @param problem the question that it answers, which may look less far ahead than the one asked
  * @param since what it does otherwise than the plan before; null where there is none
  * @param proof what the checker made of its bounds
@@ -20,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record PlannedDay(
         PlanDocument plan,
+        CutPlan claiming,
         PackingProblem problem,
         @Nullable Since since,
         Proof proof,
