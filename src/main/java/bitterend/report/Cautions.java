@@ -78,6 +78,19 @@ public final class Cautions {
         return sentences;
     }
 
+    /** What was found of order lines and what to do about it, with the lines that it is said of; alike ones together. */
+    public static List<String> ofLines(Map<String, List<Finding>> notes) {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        notes.forEach((line, findings) -> findings.stream()
+                .map(note -> Finding.advice(named(note), note.expected()))
+                .distinct()
+                .forEach(words ->
+                        alike.computeIfAbsent(words, key -> new ArrayList<>()).add(line)));
+        List<String> sentences = new ArrayList<>();
+        alike.forEach((words, lines) -> sentences.add(words + " (" + String.join(", ", lines) + ")"));
+        return sentences;
+    }
+
     /** What was warned of, as sentences; what is said of both ends is said once. */
     public static List<String> forTheBench(List<Finding> notes) {
         return notes.stream()

@@ -8,10 +8,8 @@ import bitterend.packing.HeldWords;
 import bitterend.packing.LengthBook;
 import bitterend.packing.ReelDraw;
 import bitterend.report.Cautions;
-import bitterend.report.CodeWords;
 import bitterend.report.Fact;
 import bitterend.report.Figures;
-import bitterend.report.FirstArticle;
 import bitterend.report.PlanMark;
 import bitterend.report.PlanView;
 import bitterend.report.Proof;
@@ -64,23 +62,11 @@ public final class SheetMaker {
                 fetched().stream().map(this::fetch).toList(),
                 shortfalls(),
                 picks(),
-                notes(),
+                new SheetNotes(view, figures.units()).of(planned()),
                 Cautions.ALWAYS,
                 view.draws().stream().map(reels::of).toList(),
                 new SpliceTables(figures).of(planned()),
                 made);
-    }
-
-    /** What is not in the plan, the code that slings are made under, then what else to know before the cut. */
-    private List<String> notes() {
-        CodeWords codes = new CodeWords();
-        planned().forEach(line -> codes.add(line.id(), line.demanded()));
-        List<String> notes = new ArrayList<>(Cautions.leftOut(view.notes()));
-        notes.addAll(codes.sentences());
-        notes.addAll(Cautions.sentences(view.notes().stream()
-                .filter(note -> !note.leavesOut() && !FirstArticle.isSaidInItsRow(note))
-                .toList()));
-        return notes;
     }
 
     private List<Fact> glance() {
