@@ -87,12 +87,19 @@ public final class ShownPlan {
 
     /** What comes first; below it how to ask for the rest, where the plan can be asked for. */
     public Document screen() {
-        String show = "bitterend show " + CommandWord.of(now.at().named());
-        return below(pages.screen(
-                view,
-                view.mark().number() == 0 || !asking.commands()
-                        ? ""
-                        : "Every cut (or week, changes, reasons, money, a reel): " + show + " tables"));
+        return below(pages.screen(view, more()));
+    }
+
+    /** The same for a page that has a list of its own of what to splice and measure first. */
+    public Document screenBesideFirsts() {
+        return below(pages.screenBesideFirsts(view, more()));
+    }
+
+    private String more() {
+        return view.mark().number() == 0 || !asking.commands()
+                ? ""
+                : "Every cut (or week, changes, reasons, money, a reel): bitterend show "
+                        + CommandWord.of(now.at().named()) + " tables";
     }
 
     /** All of it. */

@@ -28,6 +28,11 @@ public final class DueWords {
         String when = need.cutBy().isBefore(today)
                 ? "overdue"
                 : need.cutBy().equals(LocalDate.MAX) ? "no day" : day.equals(today) ? "today" : day.toString();
-        return need.priority() == 1 ? "first, " + when : when;
+        return isFirst(view, draw) ? "first, " + when : when;
+    }
+
+    /** Whether a piece on it has the first priority. */
+    static boolean isFirst(PlanView view, ReelDraw draw) {
+        return view.byId().order().need(draw).priority() == 1;
     }
 }

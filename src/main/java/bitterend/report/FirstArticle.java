@@ -6,10 +6,13 @@ import bitterend.demand.Piece;
 import bitterend.finding.Finding;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A piece to splice and measure before the others of its kind are cut, since nobody has checked the numbers of its end.
@@ -17,9 +20,10 @@ import java.util.Map;
  * @param piece its id: the first of its kind to be cut
  * @param termination id of the end
  * @param rope the rope as ordered
+ * @param day the day on which it is cut
  * @param all the pieces of the plan that have that end on that rope, the first among them; at least 2
  */
-public record FirstArticle(String piece, String termination, String rope, List<String> all) {
+public record FirstArticle(String piece, String termination, String rope, LocalDate day, List<String> all) {
     public FirstArticle {
         all = List.copyOf(all);
     }
@@ -33,8 +37,11 @@ public record FirstArticle(String piece, String termination, String rope, List<S
     public static List<FirstArticle> of(PlanView view) {
         Map<String, WorkLine> lines = view.byId().lines();
         Map<Kind, List<String>> alike = new LinkedHashMap<>();
+        Map<String, LocalDate> days = new HashMap<>();
         for (ReelDraw draw : view.wholePlan()) {
+            LocalDate day = view.byId().days().of(draw);
             for (Cut cut : draw.cuts()) {
+                days.put(cut.piece(), day);
                 WorkLine line = lines.get(cut.piece());
                 Piece piece = view.pieces().get(cut.piece());
                 if (line != null && piece != null) {
@@ -50,6 +57,7 @@ public record FirstArticle(String piece, String termination, String rope, List<S
                         each.getValue().get(0),
                         each.getKey().termination(),
                         each.getKey().rope(),
+                        Objects.requireNonNull(days.get(each.getValue().get(0))),
                         each.getValue()))
                 .toList();
     }

@@ -24,7 +24,7 @@ public final class PlanPage {
     /** All of it: what comes first, every reel with its tape, the totals, the proof, what could not be planned, cautions. */
     public Document of(PlanView view) {
         Writing page = titled(view);
-        new PlanScreen(view, figures).write(page);
+        new PlanScreen(view, figures).write(page, true);
         page.gap();
         reels(page, view);
         new TotalsBlock(view, figures).write(page);
@@ -36,8 +36,17 @@ public final class PlanPage {
 
     /** What a person needs first, on one screen; {@code more}, never wrapped, says how the rest is asked for. */
     public Document screen(PlanView view, String more) {
+        return screen(view, more, true);
+    }
+
+    /** The same for a page that has a list of its own of what to splice and measure first. */
+    public Document screenBesideFirsts(PlanView view, String more) {
+        return screen(view, more, false);
+    }
+
+    private Document screen(PlanView view, String more, boolean firsts) {
         Writing page = titled(view);
-        new PlanScreen(view, figures).write(page);
+        new PlanScreen(view, figures).write(page, firsts);
         if (!more.isEmpty()) {
             page.line(Block.Line.Weight.PLAIN, more);
         }

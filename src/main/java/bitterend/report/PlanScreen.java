@@ -9,6 +9,7 @@ import bitterend.packing.ReelDraw;
 import bitterend.report.page.Column;
 import bitterend.report.page.TableRows;
 import bitterend.report.page.Writing;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -36,10 +37,13 @@ final class PlanScreen {
         draws = view.draws();
     }
 
-    void write(Writing page) {
+    /** @param firsts whether what to splice and measure first is said here, and not by the page around it */
+    void write(Writing page, boolean firsts) {
         leftOut(page);
         undone(page);
-        first(page);
+        if (firsts) {
+            first(page);
+        }
         heavy(page);
         measure(page);
         page.paragraph(planned());
@@ -52,6 +56,9 @@ final class PlanScreen {
         page.paragraph(waste());
         page.gap();
         page.table(reels());
+        if (draws.stream().limit(MOST_REELS).anyMatch(draw -> DueWords.isFirst(view, draw))) {
+            page.paragraph("First: on that reel is work of priority 1, the last to be left undone.");
+        }
         int more = draws.size() - MOST_REELS;
         if (more > 0) {
             page.paragraph("And " + FindingsPage.count(more, "reel") + " more, less urgent.");
@@ -145,9 +152,12 @@ final class PlanScreen {
         }
     }
 
+    /** Those of today without a date: they come first. */
     private void first(Writing page) {
+        LocalDate today = view.plan().day();
         List<String> firsts = FirstArticle.of(view).stream()
-                .map(first -> first.piece() + " (" + first.termination() + ", " + first.rope() + ")")
+                .map(first -> first.piece() + " (" + first.termination() + ", " + first.rope()
+                        + (first.day().equals(today) ? "" : ", " + first.day()) + ")")
                 .toList();
         if (!firsts.isEmpty()) {
             page.paragraph(Brief.list("Splice and measure first:", firsts, "more", LINES_FIRST));

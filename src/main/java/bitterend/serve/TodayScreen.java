@@ -2,6 +2,7 @@ package bitterend.serve;
 
 import bitterend.finding.Findings;
 import bitterend.front.ChangeWords;
+import bitterend.report.DueWords;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.report.FirstArticle;
@@ -17,6 +18,7 @@ import bitterend.work.Verdict;
 import bitterend.work.plans.PlannedDay;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,14 +64,28 @@ final class TodayScreen implements Screen {
         values.put("findings", now.isPresent() ? "" : errors());
         values.put("kept", loft.access().keepsLedger());
         values.put("running", run().filter(each -> each.run().fault().isEmpty()).isPresent());
-        values.put("firsts", now.map(this::firsts).orElse(List.of()));
+        List<FirstArticle> firsts = now.map(this::firsts).orElse(List.of());
+        LocalDate today = now.map(Loft::day).orElse(LocalDate.MAX);
+        Set<String> cut = now.map(TodayScreen::cut).orElse(Set.of());
+        values.put(
+                "firsts",
+                firsts.stream()
+                        .filter(first -> !first.day().isAfter(today))
+                        .map(first -> words(first, cut))
+                        .toList());
+        values.put(
+                "later",
+                firsts.stream()
+                        .filter(first -> first.day().isAfter(today))
+                        .map(first -> DueWords.named(first.day()) + ", " + words(first, cut))
+                        .toList());
         values.put("blocks", now.flatMap(this::inForce).map(PagePart::blocks).orElse(""));
         site.show(request, "Today", "serve/today.jte", values);
     }
 
     /** Pieces that are spliced and measured before the others of their kind are cut, since nobody has checked their numbers. */
-    private List<String> firsts(ShopNow now) {
-        Set<String> cut = now.rack().map(rack -> rack.cut().keySet()).orElse(Set.of());
+    private List<FirstArticle> firsts(ShopNow now) {
+        Set<String> cut = cut(now);
         return loft
                 .inForce(now)
                 .flatMap(Verdict::passed)
@@ -77,10 +93,17 @@ final class TodayScreen implements Screen {
                 .orElse(List.of())
                 .stream()
                 .filter(first -> !cut.containsAll(first.all()))
-                .map(first -> first.piece() + (cut.contains(first.piece()) ? ", which is cut" : "") + ": "
-                        + first.termination() + " on " + first.rope() + "; " + (first.pieces() - 1)
-                        + (first.pieces() == 2 ? " other waits" : " others wait"))
                 .toList();
+    }
+
+    private static Set<String> cut(ShopNow now) {
+        return now.rack().map(rack -> rack.cut().keySet()).orElse(Set.of());
+    }
+
+    private static String words(FirstArticle first, Set<String> cut) {
+        return first.piece() + (cut.contains(first.piece()) ? ", which is cut" : "") + ": "
+                + first.termination() + " on " + first.rope() + "; " + (first.pieces() - 1)
+                + (first.pieces() == 2 ? " other waits" : " others wait");
     }
 
     private String errors() {
@@ -91,7 +114,7 @@ final class TodayScreen implements Screen {
         return loft.inForce(now).map(verdict -> {
             Optional<Verdict.Passed> passed = verdict.passed();
             return passed.isPresent()
-                    ? loft.shown(now, passed.get()).screen()
+                    ? loft.shown(now, passed.get()).screenBesideFirsts()
                     : told(verdict instanceof Verdict.Refused refused ? refused.reasons() : List.of());
         });
     }

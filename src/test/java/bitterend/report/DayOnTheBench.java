@@ -112,6 +112,16 @@ public final class DayOnTheBench {
         return view(braid, pieces, List.of(shortReel("R-1", "P22-118"), shortReel("R-2", "P22-119")));
     }
 
+    /** One piece of the first priority, which is not cut today. */
+    static PlanView urgent() {
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
+        Piece piece = piece("1001/1.1", "DB12", 16_000, "plain / plain");
+        Piece.Source source = new Piece.Source("1001", "1", piece.source().due(), 1);
+        Piece first = new Piece(
+                piece.pieceId(), source, piece.choices(), piece.matching(), "", false, piece.finished(), piece.ends());
+        return view(braid, List.of(first), List.of(shortReel("R-1", "P22-118")));
+    }
+
     private static Piece paired(String id) {
         Piece piece = piece(id, "DB12", 16_000, "plain / plain");
         return new Piece(

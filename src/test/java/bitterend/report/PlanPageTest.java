@@ -71,6 +71,34 @@ final class PlanPageTest {
                         .toList());
     }
 
+    /** What is spliced and measured first is dated where it is not for today, and is left to a page that lists it itself. */
+    @Test
+    void firsts_areDatedUnlessTheyAreOfToday() {
+        PlanView view = DayOnTheBench.ordered();
+        FirstArticle first = FirstArticle.of(view).get(0);
+        assertTrue(first.day().isAfter(view.plan().day()), first.toString());
+        assertTrue(
+                screen(view, Units.METRIC)
+                        .contains(
+                                "Splice and measure first: 1001/1.1 (three-strand-eye, DB12, " + first.day() + ").\n"),
+                screen(view, Units.METRIC));
+        String beside = new PlanPage(new Figures(Units.METRIC, EURO), Tape.DRAWN)
+                .screenBesideFirsts(view, "")
+                .text(Ink.PLAIN);
+        assertFalse(beside.contains("first"), beside);
+    }
+
+    /** A word of the table that says nothing by itself is explained below it, and only where it stands there. */
+    @Test
+    void firstInTheTable_isExplained() {
+        String explained = "First: on that reel is work of priority 1, the last to be left undone.\n";
+        PlanView plain = DayOnTheBench.view();
+        assertFalse(screen(plain, Units.METRIC).contains(explained));
+        String urgent = screen(DayOnTheBench.urgent(), Units.METRIC);
+        assertTrue(urgent.contains("\nfirst, "), urgent);
+        assertTrue(urgent.contains(explained), urgent);
+    }
+
     private static String screen(PlanView view, Units units) {
         return new PlanPage(new Figures(units, EURO), Tape.DRAWN)
                 .screen(view, "Every cut (or week, reasons, money, a reel): bitterend show a-shop tables")

@@ -66,6 +66,21 @@ final class TodayShortTest {
         }
     }
 
+    /** Once on the page: what is for today in the list, the rest behind it with its day. */
+    @Test
+    void whatToSpliceFirst_isSaidOnce_andOfOtherDaysWithTheDay() throws Exception {
+        try (Served loft = Served.withLedger("eider-shed", folder)) {
+            loft.plans();
+            String today = loft.ada().get("/").page();
+            assertEquals(2, today.split("Splice and measure first", -1).length - 1, "a heading and its name");
+            assertTrue(
+                    today.matches(
+                            "(?s).*<h2>Splice and measure first</h2>\\s*<details><summary>2 not for today</summary>"
+                                    + "<ul><li>Tue 2026-03-03, E-31/1.1: double-braid-eye on BRAID-12; .*"),
+                    today);
+        }
+    }
+
     private static long plans(Served loft) throws IOException {
         Path plans = loft.file("plans");
         if (!Files.isDirectory(plans)) {
