@@ -13,6 +13,7 @@ import bitterend.report.page.Wording;
 import bitterend.stock.Event;
 import bitterend.stock.Movement;
 import bitterend.work.Booking;
+import bitterend.work.PlanAfterwards;
 import bitterend.work.ShopAccess;
 import bitterend.work.rack.RackDesk;
 import java.nio.file.Path;
@@ -98,10 +99,16 @@ final class StockAccess {
                             + event.number());
         }
         booked.told().forEach(line -> tell(terminal, line));
+        tellOfThePlan(terminal, event.movements());
         return code;
     }
 
-    private void tell(Terminal terminal, String line) {
+    /** What was booked may keep the plan in force from being posted off these reels. */
+    void tellOfThePlan(Terminal terminal, List<Movement> movements) {
+        new PlanAfterwards(access()).booked(movements).forEach(line -> tell(terminal, line));
+    }
+
+    void tell(Terminal terminal, String line) {
         say(terminal, Wording.sentence(line) + "\n");
     }
 
@@ -114,6 +121,7 @@ final class StockAccess {
                 "Booked as event " + event + ", " + reels + ". Taken back whole: bitterend stock undo SHOP " + event
                         + "\n");
         booked.told().forEach(line -> tell(terminal, line));
+        tellOfThePlan(terminal, booked.event().movements());
     }
 
     /** What was booked; what was refused goes to {@link Faults}. */

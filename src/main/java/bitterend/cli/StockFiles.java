@@ -10,6 +10,7 @@ import bitterend.stock.Event;
 import bitterend.stock.Head;
 import bitterend.stock.Holding;
 import bitterend.stock.LedgerPlace;
+import bitterend.work.PlanAfterwards;
 import bitterend.work.ShopNow;
 import bitterend.work.rack.BeginLedger;
 import bitterend.work.rack.LookAfterLedger;
@@ -43,6 +44,7 @@ abstract class StockFiles {
         String file = at.access().ledgerText();
         String told = file + " holds " + read.get().reels().size() + " reels now; reels.csv is no longer read.\n";
         terminal.out().print(at.common.json ? StockJson.ledger(file, head, "") : told);
+        new PlanAfterwards(at.access()).opened().forEach(line -> at.tell(terminal, line));
         return ExitCode.DONE.number();
     }
 

@@ -59,8 +59,10 @@ final class StockUndoCommand implements Callable<Integer> {
         TakeBack verb = new TakeBack(at.access(), act);
         Booking.Booked back = StockAccess.done(event != null ? verb.event(event) : verb.posting("" + plan, "" + reel));
         back.told().forEach(line -> at.say(terminal, line + ".\n"));
-        return back.event().movements().isEmpty() && !at.common.json
+        int code = back.event().movements().isEmpty() && !at.common.json
                 ? ExitCode.DONE.number()
                 : at.booked(terminal, back.event().movements());
+        at.tellOfThePlan(terminal, back.event().movements());
+        return code;
     }
 }
