@@ -78,13 +78,22 @@ public record Figures(Units units, MoneyText currency) {
         return units == Units.METRIC ? bareTotal(length) + " m" : inches(length).words();
     }
 
+    /** What one sum is more than another, as both are printed: the three add up on paper, too. */
+    public String difference(Length more, Length less) {
+        return units == Units.METRIC
+                ? tenths(more).subtract(tenths(less)).toPlainString() + " m"
+                : new FeetAndInches(inches(more).sixteenths() - inches(less).sixteenths()).words();
+    }
+
     /** The same for a column that names its unit. */
     public String bareTotal(Length length) {
         return units == Units.METRIC
-                ? BigDecimal.valueOf(length.mm(), 3)
-                        .setScale(1, RoundingMode.HALF_UP)
-                        .toPlainString()
+                ? tenths(length).toPlainString()
                 : inches(length).marks();
+    }
+
+    private static BigDecimal tenths(Length length) {
+        return BigDecimal.valueOf(length.mm(), 3).setScale(1, RoundingMode.HALF_UP);
     }
 
     private static FeetAndInches inches(Length length) {

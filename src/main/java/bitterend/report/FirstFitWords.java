@@ -19,24 +19,28 @@ final class FirstFitWords {
         this.figures = figures;
     }
 
-    /** Money and metres where both cut the same pieces; else what first fit leaves undone. */
+    /** Money and metres of waste, what is probably left counted alike in both, where both cut the same pieces; else what first fit leaves undone. */
     String of(CutPlan other) {
         Set<String> undone = undone(other);
-        Set<String> ours = undone(view.plan());
-        if (!undone.equals(ours)) {
-            long only = undone.stream().filter(piece -> !ours.contains(piece)).count();
+        Set<String> oursUndone = undone(view.plan());
+        if (!undone.equals(oursUndone)) {
+            long only =
+                    undone.stream().filter(piece -> !oursUndone.contains(piece)).count();
             return RULE + "leaves " + FindingsPage.count((int) only, "piece")
                     + " of the same orders undone that this plan" + " cuts.";
         }
         int reels = other.draws().size() - view.plan().draws().size();
-        Length waste = other.book().waste().minus(view.plan().book().waste());
+        Length theirs = view.book(other).waste();
+        Length ours = view.book(view.plan()).waste();
         Cost cost = other.cost().minus(view.plan().cost());
         return RULE + "would cut the same pieces from "
                 + FindingsPage.count(other.draws().size(), "reel") + " with "
-                + figures.total(other.book().waste()) + " of waste for " + figures.money(other.cost()) + ": this plan "
+                + figures.total(theirs) + " of waste for " + figures.money(other.cost()) + ": this plan "
                 + (cost.millis() > 0 ? "saves " + figures.money(cost) : "costs the same")
                 + (reels > 0 ? ", " + FindingsPage.count(reels, "reel") : "")
-                + (waste.isPositive() ? ", " + figures.total(waste) + " of rope" : "")
+                + (theirs.isLongerThan(ours) && !figures.total(theirs).equals(figures.total(ours))
+                        ? ", " + figures.difference(theirs, ours) + " of rope"
+                        : "")
                 + ".";
     }
 

@@ -226,6 +226,15 @@ public record PlanView(
         return draws().stream().map(this::book).reduce(LengthBook.EMPTY, LengthBook::plus);
     }
 
+    /** The same of all reels of a plan for this day, whoever made it. */
+    public LengthBook book(CutPlan other) {
+        return other.book()
+                .leaving(other.draws().stream()
+                        .flatMap(draw -> uncertain(draw).stream())
+                        .map(UncertainRest::byLedger)
+                        .reduce(Length.ZERO, Length::plus));
+    }
+
     /** The rows of its cutting table. */
     public List<Mark> marks(ReelDraw draw) {
         List<Mark> marks = CuttingTable.of(

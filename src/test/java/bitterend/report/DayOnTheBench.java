@@ -112,6 +112,22 @@ public final class DayOnTheBench {
         return view(braid, pieces, List.of(shortReel("R-1", "P22-118"), shortReel("R-2", "P22-119")));
     }
 
+    /** One reel that may be 3 m shorter: what is left of it for certain is too short to keep, what is left by its label is not. */
+    static PlanView withUncertainRest() {
+        Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
+        Reel reel = new Reel(
+                "R-1",
+                "DB12",
+                "P22-118",
+                new Reel.Contents(new Length(20_000), new Length(3_000), Length.ZERO, Length.ZERO, Reel.Known.METERED),
+                List.of(),
+                Reel.Papers.NONE,
+                Reel.Custody.FREE,
+                false,
+                Reel.Where.UNKNOWN);
+        return view(braid, List.of(piece("1001/1.1", "DB12", 16_000, "plain / plain")), List.of(reel));
+    }
+
     /** One piece of the first priority, which is not cut today. */
     static PlanView urgent() {
         Rope braid = rope("DB12", "Polyester double braid 12 mm", Kinds.DOUBLE_BRAID, Kinds.POLYESTER, 12, 10);
