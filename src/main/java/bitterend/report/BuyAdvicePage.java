@@ -121,8 +121,9 @@ public final class BuyAdvicePage {
     private String tie(Orders orders, Tie tie) {
         return "A tie: " + words.change(tie.taken(), tie.cheaper(), orders) + " would cost "
                 + figures.money(tie.difference()) + " less and pay " + figures.money(tie.saved())
-                + " more. The difference of " + figures.money(tie.difference()) + " lies inside what is unproven ("
-                + figures.atMost(tie.unproven()) + "), so the least paid is taken.";
+                + " more. The difference of " + figures.money(tie.difference()) + " lies inside what is unproven of "
+                + words.ropes(tie.taken(), tie.cheaper(), orders) + " alone (" + figures.atMost(tie.unproven())
+                + "), so the least paid is taken.";
     }
 
     /** Several ties, a row each. */
@@ -146,7 +147,7 @@ public final class BuyAdvicePage {
         }
         page.table(table);
         page.paragraph(
-                "What each would cost less lies inside what is unproven of its rope, so the least paid is taken.");
+                "What each would cost less lies inside what is unproven of its rope alone, so the least paid is taken.");
     }
 
     /** What has no rope if no more is paid than may be. */

@@ -215,6 +215,6 @@ final class BuyWaysBlock {
         return best.bound().equals(Cost.ZERO)
                 ? " Nothing is proven about how much less another set could cost."
                 : " Proven: no set" + within() + " costs less than " + figures.atLeast(best.bound()) + ", so at most "
-                        + figures.atMost(best.unproven()) + " could be saved.";
+                        + figures.atMost(best.unproven()) + " could be saved, all ropes together.";
     }
 }

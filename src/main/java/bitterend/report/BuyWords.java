@@ -2,6 +2,7 @@ package bitterend.report;
 
 import bitterend.buying.Orders;
 import bitterend.buying.ReelSet;
+import bitterend.finding.NaturalOrder;
 import bitterend.market.Offer;
 import bitterend.measure.Cost;
 import bitterend.measure.Length;
@@ -13,6 +14,8 @@ import java.math.RoundingMode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The words of pages about buying. */
 final class BuyWords {
@@ -63,6 +66,17 @@ final class BuyWords {
         return more.reels() == 0
                 ? set(fewer, orders) + " fewer"
                 : set(more, orders) + " in place of " + set(fewer, orders);
+    }
+
+    /** The ropes in which the two differ. */
+    String ropes(ReelSet from, ReelSet to, Orders orders) {
+        return Stream.of(to.beyond(from), from.beyond(to))
+                .flatMap(set -> set.counts().entrySet().stream())
+                .filter(entry -> entry.getValue() > 0)
+                .map(entry -> offer(orders.offers(), entry.getKey()).rope())
+                .distinct()
+                .sorted(NaturalOrder.IDS)
+                .collect(Collectors.joining(", "));
     }
 
     String set(ReelSet set, Orders orders) {

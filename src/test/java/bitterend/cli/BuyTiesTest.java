@@ -75,6 +75,7 @@ final class BuyTiesTest {
         String page = pageWith(List.of(TIE));
         assertTrue(page.contains("A tie: "), page);
         assertTrue(page.contains("but for a tie the least cost"), page);
+        assertTrue(page.contains("lies inside what is unproven of BRAID-12 alone (0.03 EUR)"), page);
         assertFalse(page.contains("Ties ----"), page);
     }
 
@@ -83,7 +84,7 @@ final class BuyTiesTest {
         String page = pageWith(List.of(TIE, TIE));
         assertTrue(page.contains("but for ties the least cost"), page);
         assertTrue(page.contains("Ties ----"), page);
-        assertTrue(page.contains("What each would cost less lies inside what is unproven of its rope"), page);
+        assertTrue(page.contains("What each would cost less lies inside what is unproven of its rope alone"), page);
         assertFalse(page.contains("A tie: "), page);
     }
 
