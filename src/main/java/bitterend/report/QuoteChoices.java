@@ -1,5 +1,6 @@
 package bitterend.report;
 
+import bitterend.measure.Money;
 import bitterend.quoting.LineQuote;
 import bitterend.quoting.Quote;
 import bitterend.quoting.QuoteLine;
@@ -13,6 +14,8 @@ import java.util.List;
 
 /** What the customer could have instead, with its price: other lines, cheaper ones nearby, other quantities, a line by itself. */
 final class QuoteChoices {
+    private static final String OTHERS = "the other lines, made together with it, change by";
+
     private final Figures figures;
     private final QuoteWords words;
 
@@ -58,8 +61,23 @@ final class QuoteChoices {
                 cells.add(figures.bare(each.total()));
             }
             table.row(cells.toArray(String[]::new));
+            Money others = others(quote, each);
+            if (kind != Kind.APART && !others.equals(Money.ZERO)) {
+                table.row("", OTHERS, "", "", figures.bare(others), "");
+            }
         }
         page.tableApart(table);
+    }
+
+    /** What the other lines cost more or less than in the quote, since they are made together with another line. */
+    private static Money others(Quote quote, Variation variation) {
+        Money before = quote.total();
+        for (LineQuote line : quote.lines()) {
+            if (line.line().name().equals(variation.line())) {
+                before = before.minus(line.buildUp().price());
+            }
+        }
+        return variation.total().minus(variation.price().price()).minus(before);
     }
 
     /** What all lines come to is said of choices that leave the others as they are: not of a line by itself. */

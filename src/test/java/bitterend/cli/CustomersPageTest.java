@@ -117,7 +117,7 @@ final class CustomersPageTest {
                 "with 8 thimbles TW13, certificate inspection 3.1, a sample of 1 m for a break test, testing and papers",
                 "Ask us for other colours",
                 "in place of what",
-                "line 1 the same in double braid");
+                "line 1 the same, softer in hand");
         saysAll(
                 quote(demo("Q-2605.csv"), "--customer").out(),
                 "41 ft 6 in finished, pin to end",
@@ -365,6 +365,27 @@ final class CustomersPageTest {
         assertFalse(only.out().contains("What you could have instead"), only.out());
         saysAll(only.err(), "--quantities: every line is asked for 6 times already");
         assertFalse(quote(request.toString(), "--quantities", "5,6").err().contains("--quantities"));
+    }
+
+    /** 2520.68 less the 1447.49 of line 1, with 1700.92 in its place, and 2.04 less for the springs off the same rope. */
+    @Test
+    void sumOfAllLinesThen_addsUp_whateverBecomesOfTheOthers() {
+        String page = quote(demo("Q-2601.csv"), "--customer").out();
+        long before = cents(page, "total before tax +");
+        long replaced = cents(page, "\\n1 +berth lines +11 +[0-9.]+ +");
+        long then = cents(page, "the same, 13 instead of +13 +[0-9.]+ +");
+        long others = cents(page, "the other lines, made +");
+        long all = cents(page, "the same, 13 instead of +13 +[0-9.]+ +[0-9.]+ +");
+        assertTrue(others != 0, page);
+        assertEquals(all, before - replaced + then + others, page);
+        assertFalse(
+                quote(demo("Q-2603.csv"), "--customer").out().contains("together with it"), "they stay as they are");
+    }
+
+    private static long cents(String page, String before) {
+        Matcher amount = Pattern.compile(before + "(-?[0-9]+)[.]([0-9]{2})").matcher(page);
+        assertTrue(amount.find(), before + " in " + page);
+        return Long.parseLong(amount.group(1) + amount.group(2));
     }
 
     /** A line by itself has no other lines that come to anything with it. */
