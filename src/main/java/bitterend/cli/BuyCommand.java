@@ -11,6 +11,7 @@ import bitterend.measure.Money;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.report.BuyTables;
+import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import bitterend.work.trade.AdviseReels;
@@ -174,6 +175,11 @@ final class BuyCommand implements Callable<Integer> {
         Shop read = now.shop();
         StudyReels verb = new StudyReels(
                 now, new StudyReels.Request(size.get(), options.ropes(), day.of(read), service, fromRack));
+        List<String> unstudied = TradePages.unstudied(verb);
+        unstudied.forEach(each -> terminal.err().println(Wording.sentence("error: --rope: " + each)));
+        if (!unstudied.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
         if (verb.isEmpty()) {
             terminal.err().println("error: " + TradePages.NOTHING_TO_STUDY);
             return ExitCode.BAD_INPUT;

@@ -12,6 +12,7 @@ import bitterend.front.TradePages;
 import bitterend.report.CoilValuePage;
 import bitterend.report.FindingsPage;
 import bitterend.report.page.Document;
+import bitterend.report.page.Wording;
 import bitterend.stock.worth.CoilValue;
 import bitterend.work.ShopNow;
 import bitterend.work.trade.ValueCoils;
@@ -89,6 +90,11 @@ final class ValueCommand implements Callable<Integer> {
     private ExitCode answer(Interrupt interrupt) {
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        Optional<String> unknown = options.unknown(read.get().shop());
+        if (unknown.isPresent()) {
+            terminal.err().println(Wording.sentence("error: " + unknown.get()));
             return ExitCode.BAD_INPUT;
         }
         Optional<Study.Size> size = options.size(terminal);
