@@ -11,6 +11,7 @@ import bitterend.measure.Money;
 import bitterend.measure.Parsed;
 import bitterend.measure.Ratio;
 import bitterend.report.BuyTables;
+import bitterend.report.page.Wording;
 import bitterend.work.ShopNow;
 import bitterend.work.Watcher;
 import bitterend.work.trade.AdviseReels;
@@ -131,26 +132,32 @@ final class BuyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try (Interrupt interrupt = Interrupt.listening(terminal, "there was an answer")) {
+            return answer(interrupt).number();
+        }
+    }
+
+    private ExitCode answer(Interrupt interrupt) {
         boolean study = fromHistory || share != null || !merge.isEmpty();
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
-            return ExitCode.BAD_INPUT.number();
+            return ExitCode.BAD_INPUT;
         }
         if (!AdviseReels.isOffered(read.get().shop())) {
             terminal.err().println("error: " + TradePages.NO_OFFER);
-            return ExitCode.BAD_INPUT.number();
+            return ExitCode.BAD_INPUT;
         }
         if (study) {
-            return study(read.get()).number();
+            return study(read.get(), interrupt);
         }
         Parsed<Spending> spending = spending(read.get().shop().settings());
         if (spending.value().isEmpty()) {
             terminal.err()
                     .println("error: --budget: found \"" + budget + "\", expected "
                             + spending.refusal().orElseThrow());
-            return ExitCode.BAD_COMMAND_LINE.number();
+            return ExitCode.BAD_COMMAND_LINE;
         }
-        return advise(read.get(), spending.value().get()).number();
+        return advise(read.get(), spending.value().get(), interrupt);
     }
 
     private Parsed<Spending> spending(Settings settings) {
@@ -160,7 +167,7 @@ final class BuyCommand implements Callable<Integer> {
         return most.map(amount -> new Spending(amount, weeks));
     }
 
-    private ExitCode study(ShopNow now) {
+    private ExitCode study(ShopNow now, Interrupt interrupt) {
         Optional<Study.Size> size = options.size(terminal);
         if (size.isEmpty()) {
             return ExitCode.BAD_COMMAND_LINE;
@@ -168,30 +175,33 @@ final class BuyCommand implements Callable<Integer> {
         Shop read = now.shop();
         StudyReels verb = new StudyReels(
                 now, new StudyReels.Request(size.get(), options.ropes(), day.of(read), service, fromRack));
+        List<String> unstudied = TradePages.unstudied(verb);
+        unstudied.forEach(each -> terminal.err().println(Wording.sentence("error: --rope: " + each)));
+        if (!unstudied.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
         if (verb.isEmpty()) {
             terminal.err().println("error: " + TradePages.NOTHING_TO_STUDY);
             return ExitCode.BAD_INPUT;
         }
-        BuyStudy study = new BuyStudy(terminal, verb, threads.count());
+        BuyStudy study = new BuyStudy(terminal, verb, threads.count(), interrupt);
         return share != null ? study.share(share) : study.report(merge, read, units.figures(read), common.json, papers);
     }
 
-    private ExitCode advise(ShopNow now, Spending spending) {
+    private ExitCode advise(ShopNow now, Spending spending, Interrupt interrupt) {
         Shop read = now.shop();
-        try (Interrupt interrupt = Interrupt.listening()) {
-            Result.Advised advised = (Result.Advised) new AdviseReels(now)
-                    .advise(
-                            new AdviseReels.Request(day.of(read), time, options.seed(), threads.count(), spending),
-                            Watcher.who(interrupt::isAsked));
-            interrupt.tell(terminal, "the advice below was not searched to its end; a longer search may buy less.");
-            papers.files.show(
-                    terminal,
-                    common.json,
-                    new Answer(
-                            () -> TradePages.json(read, advised),
-                            () -> TradePages.of(read, advised, units.figures(read))));
-            papers.tables.write(terminal, () -> new BuyTables(units.figures(read)).of(advised.advice()));
-            return advised.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
-        }
+        interrupt.begin();
+        Result.Advised advised = (Result.Advised) new AdviseReels(now)
+                .advise(
+                        new AdviseReels.Request(day.of(read), time, options.seed(), threads.count(), spending),
+                        Watcher.who(interrupt::isAsked));
+        interrupt.tell("the advice below was not searched to its end; a longer search may buy less.");
+        papers.files.show(
+                terminal,
+                common.json,
+                new Answer(
+                        () -> TradePages.json(read, advised), () -> TradePages.of(read, advised, units.figures(read))));
+        papers.tables.write(terminal, () -> new BuyTables(units.figures(read)).of(advised.advice()));
+        return advised.isWhole() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 }

@@ -30,7 +30,17 @@ public final class Main {
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] args) {
-        System.exit(run(args, Terminal.standard(), ShortRun::prepare));
+        System.exit(runStoppable(args, Terminal.standard()));
+    }
+
+    /** Runs one command; when the process is stopped meanwhile it is said on the terminal. */
+    static int runStoppable(String[] args, Terminal terminal) {
+        try (Interrupt any = Interrupt.listening(terminal, "it began")) {
+            return run(args, terminal, parsed -> {
+                ShortRun.prepare(parsed);
+                any.underWay();
+            });
+        }
     }
 
     /** Runs one command; the exit code is one of {@link ExitCode}. */

@@ -101,16 +101,25 @@ final class PlanCommand implements Callable<Integer> {
             terminal.err().println("error: " + refusal.get());
             return ExitCode.BAD_COMMAND_LINE.number();
         }
+        try (Interrupt interrupt = Interrupt.listening(terminal, "there was a plan")) {
+            return answer(interrupt).number();
+        }
+    }
+
+    private ExitCode answer(Interrupt interrupt) {
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         Optional<String> tooEarly = read.flatMap(now -> UntilDay.refusal(until, day.of(now.shop())));
         if (tooEarly.isPresent()) {
             terminal.err().println("error: " + tooEarly.get());
-            return ExitCode.BAD_COMMAND_LINE.number();
+            return ExitCode.BAD_COMMAND_LINE;
         }
-        ExitCode code = read.isEmpty()
-                ? ExitCode.BAD_INPUT
-                : questions.isAsked() ? ask(read.get()) : late.isAsked() ? askLate(read.get()) : plan(read.get());
-        return code.number();
+        if (read.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        ShopNow now = read.get();
+        return questions.isAsked()
+                ? ask(now, interrupt)
+                : late.isAsked() ? askLate(now, interrupt) : plan(now, interrupt);
     }
 
     private Optional<String> refusal() {
@@ -122,12 +131,12 @@ final class PlanCommand implements Callable<Integer> {
                 : out.refusal(shop.folder);
     }
 
-    private ExitCode ask(ShopNow now) {
+    private ExitCode ask(ShopNow now, Interrupt interrupt) {
         return new AskedPlan(terminal, now, units.figures(now.shop()))
-                .then(questions.plan, passed -> answered(now, passed));
+                .then(questions.plan, passed -> answered(now, passed, interrupt));
     }
 
-    private ExitCode answered(ShopNow now, Verdict.Passed passed) {
+    private ExitCode answered(ShopNow now, Verdict.Passed passed, Interrupt interrupt) {
         Shop read = now.shop();
         PlanQuestions.Asked asked = questions.asked(now, passed);
         String refusal = questions.refusal(asked);
@@ -135,6 +144,7 @@ final class PlanCommand implements Callable<Integer> {
             terminal.err().println("error: " + refusal);
             return ExitCode.BAD_COMMAND_LINE;
         }
+        interrupt.begin();
         files.show(
                 terminal,
                 common.json,
@@ -143,7 +153,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     /** Plans with and without the delay; nothing is kept. */
-    private ExitCode askLate(ShopNow now) {
+    private ExitCode askLate(ShopNow now, Interrupt interrupt) {
         Findings findings = new Findings();
         Optional<PlanSearch> search = effort.search(findings);
         Plans plans = now.at().plans(findings);
@@ -152,19 +162,17 @@ final class PlanCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         PlanDay.Request request = new PlanDay.Request(day.of(now.shop()), null, null, false, until);
-        try (Interrupt interrupt = Interrupt.listening()) {
-            ProgressLines progress =
-                    new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
-            AskLate.Result result = new AskLate(now, plans)
-                    .ask(
-                            new AskLate.Request(request, late.days()),
-                            search.get(),
-                            new Watcher(interrupt::isAsked, progress));
-            interrupt.tell(
-                    terminal,
-                    "the two plans were not searched for equally long. What they differ in may come of that: ask again.");
-            return told(now, result);
-        }
+        interrupt.begin();
+        ProgressLines progress =
+                new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
+        AskLate.Result result = new AskLate(now, plans)
+                .ask(
+                        new AskLate.Request(request, late.days()),
+                        search.get(),
+                        new Watcher(interrupt::isAsked, progress));
+        interrupt.tell(
+                "the two plans were not searched for equally long. What they differ in may come of that: ask again.");
+        return told(now, result);
     }
 
     private ExitCode told(ShopNow now, AskLate.Result result) {
@@ -187,7 +195,7 @@ final class PlanCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private ExitCode plan(ShopNow now) {
+    private ExitCode plan(ShopNow now, Interrupt interrupt) {
         Findings findings = new Findings();
         Optional<PlanSearch> search = effort.search(findings);
         Plans plans = now.at().plans(findings);
@@ -201,7 +209,7 @@ final class PlanCommand implements Callable<Integer> {
         complain(findings);
         boolean missing = (earlier.from != null && from == null) || (earlier.keep != null && keep == null);
         return search.isPresent() && !missing && asked instanceof PlanDay.Asked.Ready ready
-                ? plan(now, verb, ready.question(), search.get())
+                ? plan(now, verb, ready.question(), search.get(), interrupt)
                 : ExitCode.BAD_INPUT;
     }
 
@@ -209,23 +217,20 @@ final class PlanCommand implements Callable<Integer> {
         return name == null ? null : new NamedPlan(plans).read(name, findings).orElse(null);
     }
 
-    private ExitCode plan(ShopNow now, PlanDay verb, DayQuestion question, PlanSearch search) {
+    private ExitCode plan(ShopNow now, PlanDay verb, DayQuestion question, PlanSearch search, Interrupt interrupt) {
         PlanTold told = new PlanTold(terminal, units.figures(now.shop()));
         told.question(question);
-        try (Interrupt interrupt = Interrupt.listening()) {
-            ProgressLines progress =
-                    new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
-            PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
-            told.planned(planned);
-            ExitCode kept = keep(now, verb, planned);
-            if (!interrupt.isAsked() || kept == ExitCode.BAD_INPUT) {
-                return kept;
-            }
-            interrupt.tell(
-                    terminal,
-                    "this is the best plan found so far, checked like every other. Plan again to search longer.");
-            return ExitCode.STOPPED;
+        interrupt.begin();
+        ProgressLines progress =
+                new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
+        PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));
+        told.planned(planned);
+        ExitCode kept = keep(now, verb, planned);
+        if (!interrupt.isAsked() || kept == ExitCode.BAD_INPUT) {
+            return kept;
         }
+        interrupt.tell("this is the best plan found so far, checked like every other. Plan again to search longer.");
+        return ExitCode.STOPPED;
     }
 
     private ExitCode keep(ShopNow now, PlanDay verb, PlannedDay planned) {

@@ -30,7 +30,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -144,38 +143,45 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         shop.folder = folder;
-        Optional<ShopNow> read = shop.readOrComplain(terminal);
-        return (read.isEmpty() ? ExitCode.BAD_INPUT : price(read.get())).number();
+        try (Interrupt interrupt = Interrupt.listening(terminal, "there was a price")) {
+            Optional<ShopNow> read = shop.readOrComplain(terminal);
+            return (read.isEmpty() ? ExitCode.BAD_INPUT : price(read.get(), interrupt)).number();
+        }
     }
 
-    private ExitCode price(ShopNow now) {
+    private ExitCode price(ShopNow now, Interrupt interrupt) {
         Shop read = now.shop();
         LocalDate today = day.of(read);
         if (order != null) {
             List<Finding> leftOut = read.leftOut();
             return booked(read, today)
-                    .map(each -> price(now, each.acceptedBy(accept.name()), leftOut, List.of()))
+                    .map(each -> price(now, each.acceptedBy(accept.name()), leftOut, List.of(), interrupt))
                     .orElse(ExitCode.BAD_INPUT);
         }
         Optional<QuoteRequestReading> reading = from == null
                 ? Optional.of(QuoteRequestFile.read(Objects.requireNonNull(file), shop.folder, read, today))
                 : keeping.again(terminal, now, from, today);
-        return reading.map(each -> price(now, each)).orElse(ExitCode.BAD_INPUT);
+        return reading.map(each -> price(now, each, interrupt)).orElse(ExitCode.BAD_INPUT);
     }
 
-    private ExitCode price(ShopNow now, QuoteRequestReading reading) {
+    private ExitCode price(ShopNow now, QuoteRequestReading reading, Interrupt interrupt) {
         complain(reading.findings());
         List<Finding> leftOut =
                 reading.findings().stream().filter(Finding::leavesOut).toList();
         return reading.request()
                 .map(each -> each.acceptedBy(accept.name()))
                 .map(each -> keeping.keep
-                        ? keep(now, each, reading, leftOut)
-                        : price(now, each, leftOut, reading.findings()))
+                        ? keep(now, each, reading, leftOut, interrupt)
+                        : price(now, each, leftOut, reading.findings(), interrupt))
                 .orElse(ExitCode.BAD_INPUT);
     }
 
-    private ExitCode keep(ShopNow now, QuoteRequest request, QuoteRequestReading reading, List<Finding> leftOut) {
+    private ExitCode keep(
+            ShopNow now,
+            QuoteRequest request,
+            QuoteRequestReading reading,
+            List<Finding> leftOut,
+            Interrupt interrupt) {
         QuotePapers papers = new QuotePapers(now.shop(), units.quotes(now.shop()), apart);
         Optional<KeepQuote.Result.Kept> kept = keeping.kept(
                 terminal,
@@ -185,7 +191,8 @@ final class QuoteCommand implements Callable<Integer> {
                         request,
                         reading.rows(),
                         from,
-                        new KeepQuote.Effort(time.most(), time.threads(), quantities.each())));
+                        new KeepQuote.Effort(time.most(), time.threads(), quantities.each())),
+                interrupt);
         if (kept.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
@@ -194,29 +201,14 @@ final class QuoteCommand implements Callable<Integer> {
             QuoteKeeping.tell(terminal, kept.get().quote(), shop.folder);
             return ExitCode.NOT_ALL_PLANNED;
         }
-        List<Finding> all = told(leftOut, kept.get().priced());
+        List<Finding> all = QuoteFindings.all(leftOut, kept.get().priced());
         show(
                 now.shop(),
                 kept.get().priced(),
-                unsaid(all, reading.findings()),
+                QuoteFindings.unsaid(all, reading.findings()),
                 customer ? pages.forCustomer() : pages.forFile());
         QuoteKeeping.tell(terminal, kept.get().quote(), shop.folder);
         return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
-    }
-
-    /** Lines that are left out, those that could not be priced among them. */
-    private static List<Finding> told(List<Finding> leftOut, Quote quote) {
-        List<Finding> all = new ArrayList<>(leftOut);
-        quote.lacking().forEach(each -> each.findings().forEach(finding -> all.add(finding.leavingOut())));
-        return all;
-    }
-
-    /** What was not told of yet, each once. */
-    private static List<Finding> unsaid(List<Finding> all, List<Finding> said) {
-        return all.stream()
-                .distinct()
-                .filter(finding -> !said.contains(finding))
-                .toList();
     }
 
     private Optional<QuoteRequest> booked(Shop read, LocalDate today) {
@@ -229,7 +221,8 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     /** @param said what was told of already */
-    private ExitCode price(ShopNow now, QuoteRequest request, List<Finding> leftOut, List<Finding> said) {
+    private ExitCode price(
+            ShopNow now, QuoteRequest request, List<Finding> leftOut, List<Finding> said, Interrupt interrupt) {
         Result result = new PriceRequest(now, time.threads())
                 .price(request, request.day(), time.most(), quantities.each(), Watcher.NOBODY);
         if (result instanceof Result.NotPriced not) {
@@ -240,8 +233,9 @@ final class QuoteCommand implements Callable<Integer> {
         if (customer && isUnfinished(quote)) {
             return ExitCode.BAD_INPUT;
         }
-        List<Finding> all = told(leftOut, quote);
-        show(now.shop(), quote, unsaid(all, said), page(now.shop(), quote));
+        List<Finding> all = QuoteFindings.all(leftOut, quote);
+        interrupt.begin();
+        show(now.shop(), quote, QuoteFindings.unsaid(all, said), page(now.shop(), quote));
         return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 

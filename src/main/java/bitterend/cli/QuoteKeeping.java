@@ -83,8 +83,9 @@ final class QuoteKeeping {
     }
 
     /** Keeps it; the reason why not is told. */
-    Optional<Result.Kept> kept(Terminal terminal, ShopNow now, QuotePapers papers, Asked asked) {
-        return orTold(terminal, new KeepQuote(now, papers).keep(asked, Watcher.NOBODY));
+    Optional<Result.Kept> kept(Terminal terminal, ShopNow now, QuotePapers papers, Asked asked, Interrupt interrupt) {
+        interrupt.begin();
+        return orTold(terminal, new KeepQuote(now, papers).keep(asked, Watcher.who(interrupt::isAsked)));
     }
 
     static Optional<Result.Kept> orTold(Terminal terminal, Result result) {

@@ -82,11 +82,13 @@ final class QuoteReviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<ShopNow> read = shop.readOrComplain(terminal);
-        return (read.isEmpty() ? ExitCode.BAD_INPUT : revise(read.get())).number();
+        try (Interrupt interrupt = Interrupt.listening(terminal, "there was a price")) {
+            Optional<ShopNow> read = shop.readOrComplain(terminal);
+            return (read.isEmpty() ? ExitCode.BAD_INPUT : revise(read.get(), interrupt)).number();
+        }
     }
 
-    private ExitCode revise(ShopNow now) {
+    private ExitCode revise(ShopNow now, Interrupt interrupt) {
         LocalDate today = day.of(now.shop());
         Optional<KeptQuote> before = QuoteKeeping.read(terminal, now, number, 0);
         if (before.isEmpty()) {
@@ -102,11 +104,13 @@ final class QuoteReviseCommand implements Callable<Integer> {
                 : QuoteRequestFile.read(file, shop.folder, now.shop(), today);
         terminal.err().print(FindingsPage.text(reading.findings(), terminal.ink()));
         return reading.request()
-                .map(request -> revise(now, before.get(), request.acceptedBy(accept.name()), reading))
+                .map(request -> revise(now, before.get(), request.acceptedBy(accept.name()), reading, interrupt))
                 .orElse(ExitCode.BAD_INPUT);
     }
 
-    private ExitCode revise(ShopNow now, KeptQuote before, QuoteRequest request, QuoteRequestReading reading) {
+    private ExitCode revise(
+            ShopNow now, KeptQuote before, QuoteRequest request, QuoteRequestReading reading, Interrupt interrupt) {
+        interrupt.begin();
         Shop read = now.shop();
         KeepQuote verb = new KeepQuote(now, new QuotePapers(read, units.quotes(read), false));
         Optional<KeepQuote.Result.Kept> kept = QuoteKeeping.orTold(
@@ -118,7 +122,7 @@ final class QuoteReviseCommand implements Callable<Integer> {
                                 reading.rows(),
                                 before.head().from(),
                                 new KeepQuote.Effort(time.most(), time.threads(), List.of())),
-                        Watcher.NOBODY));
+                        Watcher.who(interrupt::isAsked)));
         if (kept.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }

@@ -99,8 +99,9 @@ final class ServeCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT.number();
         }
         long begun = System.nanoTime();
-        try (Interrupt interrupt = Interrupt.listening();
+        try (Interrupt interrupt = Interrupt.listening(terminal, "the page of the shop was there");
                 ShopServer server = there(starting)) {
+            interrupt.begin();
             tell(server.url(), at.isLoopback() ? "" : server.pairingCode());
             if (open && !OpenedBrowser.at(server.url())) {
                 terminal.err().println("There is no command here that opens a browser: type the address into one.");

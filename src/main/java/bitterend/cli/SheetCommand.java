@@ -40,11 +40,11 @@ import picocli.CommandLine.Parameters;
             "planned again by their day: --day, --reel or --all print them, too.",
             "",
             "Writes one HTML file that opens without a network and prints on A4 and Letter;",
-            "with --pdf, --csv or --tags that instead, with --cards the splice cards. The",
-            "files lie in that folder: sheet.html, sheet.pdf, sheet.csv, tags.html,",
-            "cards.html, cards.pdf. A preview says \"not issued\" on every page; --issue",
-            "writes down that these sheets are out, once. Whatever happened since, a sheet",
-            "can be printed again: what changed is at its top.",
+            "with --pdf, --csv or --tags that instead, or as well with --html; with --cards",
+            "the splice cards. The files lie in that folder: sheet.html, sheet.pdf,",
+            "sheet.csv, tags.html, cards.html, cards.pdf. A preview says \"not issued\" on",
+            "every page; --issue writes down that these sheets are out, once. Whatever",
+            "happened since, a sheet can be printed again: what changed is at its top.",
             ""
         },
         sortOptions = false)
@@ -59,6 +59,9 @@ final class SheetCommand implements Callable<Integer> {
 
     @Mixin
     private SheetChoice choice = new SheetChoice();
+
+    @Option(names = "--html", description = "Write sheet.html, as without any of these.")
+    private boolean html;
 
     @Option(names = "--pdf", description = "Write sheet.pdf.")
     private boolean pdf;
@@ -172,13 +175,19 @@ final class SheetCommand implements Callable<Integer> {
             files.add(file(folder.resolve("tags" + of + ".html"), papers.tags(label, paper)));
         }
         if (cards) {
-            files.add(file(
-                    folder.resolve("cards" + of + (pdf ? ".pdf" : ".html")),
-                    pdf ? papers.cardsPdf(paper) : papers.cards()));
-        } else if (pdf || !(csv || tags)) {
-            files.add(file(
-                    folder.resolve("sheet" + of + (pdf ? ".pdf" : ".html")),
-                    pdf ? papers.sheetPdf(paper) : papers.sheet()));
+            if (html || !pdf) {
+                files.add(file(folder.resolve("cards" + of + ".html"), papers.cards()));
+            }
+            if (pdf) {
+                files.add(file(folder.resolve("cards" + of + ".pdf"), papers.cardsPdf(paper)));
+            }
+        } else {
+            if (html || !(pdf || csv || tags)) {
+                files.add(file(folder.resolve("sheet" + of + ".html"), papers.sheet()));
+            }
+            if (pdf) {
+                files.add(file(folder.resolve("sheet" + of + ".pdf"), papers.sheetPdf(paper)));
+            }
         }
         tell(files);
     }

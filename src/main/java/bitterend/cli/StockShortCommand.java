@@ -77,35 +77,37 @@ final class StockShortCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try (Interrupt interrupt = Interrupt.listening(terminal, "there was an answer")) {
+            return answer(interrupt).number();
+        }
+    }
+
+    private ExitCode answer(Interrupt interrupt) {
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
-            return ExitCode.BAD_INPUT.number();
+            return ExitCode.BAD_INPUT;
         }
         Shop now = read.get().shop();
         Optional<String> tooEarly = UntilDay.refusal(until, day.of(now));
         if (tooEarly.isPresent()) {
             terminal.err().println("error: " + tooEarly.get());
-            return ExitCode.BAD_COMMAND_LINE.number();
+            return ExitCode.BAD_COMMAND_LINE;
         }
-        try (Interrupt interrupt = Interrupt.listening()) {
-            Forecast forecast = new ForecastShortage(read.get())
-                    .forecast(
-                            new ForecastShortage.Request(day.of(now), until),
-                            PlanSearch.of(EffortLevel.QUICK, time, seed.seed).on(threads.count()),
-                            Watcher.who(interrupt::isAsked));
-            interrupt.tell(terminal, "what is below was not searched to its end; a longer search may want less.");
-            files.show(
-                    terminal,
-                    common.json,
-                    new Answer(
-                            () -> ShortageJson.text(
-                                    forecast.day(), forecast.horizon().until(), forecast.ropes()),
-                            () -> new ShortagePage(units.figures(now))
-                                    .of(
-                                            now.settings().name(),
-                                            forecast.horizon().until(),
-                                            forecast.ropes())));
-            return (forecast.isEnough() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED).number();
-        }
+        interrupt.begin();
+        Forecast forecast = new ForecastShortage(read.get())
+                .forecast(
+                        new ForecastShortage.Request(day.of(now), until),
+                        PlanSearch.of(EffortLevel.QUICK, time, seed.seed).on(threads.count()),
+                        Watcher.who(interrupt::isAsked));
+        interrupt.tell("what is below was not searched to its end; a longer search may want less.");
+        files.show(
+                terminal,
+                common.json,
+                new Answer(
+                        () -> ShortageJson.text(
+                                forecast.day(), forecast.horizon().until(), forecast.ropes()),
+                        () -> new ShortagePage(units.figures(now))
+                                .of(now.settings().name(), forecast.horizon().until(), forecast.ropes())));
+        return forecast.isEnough() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }
 }

@@ -1,8 +1,11 @@
 package bitterend.cli;
 
 import bitterend.buying.Study;
+import bitterend.catalogue.Rope;
+import bitterend.exchange.Shop;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -34,6 +37,15 @@ final class StudyOptions {
     /** Ropes to study; all that can be when it is empty. */
     List<String> ropes() {
         return ropes;
+    }
+
+    /** Why not all of them can be told of; nothing when the shop knows all. */
+    Optional<String> unknown(Shop shop) {
+        return ropes.stream()
+                .filter(rope -> shop.catalogue().findRope(rope).isEmpty())
+                .findFirst()
+                .map(rope -> "--rope: found \"" + rope + "\", which ropes.json does not name; expected "
+                        + shop.catalogue().ropes().stream().map(Rope::id).collect(Collectors.joining(", ")));
     }
 
     long seed() {

@@ -12,6 +12,7 @@ import bitterend.front.TradePages;
 import bitterend.report.CoilValuePage;
 import bitterend.report.FindingsPage;
 import bitterend.report.page.Document;
+import bitterend.report.page.Wording;
 import bitterend.stock.worth.CoilValue;
 import bitterend.work.ShopNow;
 import bitterend.work.trade.ValueCoils;
@@ -81,28 +82,41 @@ final class ValueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try (Interrupt interrupt = Interrupt.listening(terminal, "there was an answer")) {
+            return answer(interrupt).number();
+        }
+    }
+
+    private ExitCode answer(Interrupt interrupt) {
         Optional<ShopNow> read = shop.readOrComplain(terminal);
         if (read.isEmpty()) {
-            return ExitCode.BAD_INPUT.number();
+            return ExitCode.BAD_INPUT;
+        }
+        Optional<String> unknown = options.unknown(read.get().shop());
+        if (unknown.isPresent()) {
+            terminal.err().println(Wording.sentence("error: " + unknown.get()));
+            return ExitCode.BAD_INPUT;
         }
         Optional<Study.Size> size = options.size(terminal);
         if (size.isEmpty()) {
-            return ExitCode.BAD_COMMAND_LINE.number();
+            return ExitCode.BAD_COMMAND_LINE;
         }
         ValueCoils verb = new ValueCoils(read.get(), day.of(read.get().shop()));
-        try (Interrupt interrupt = Interrupt.listening()) {
-            return show(read.get().shop(), verb, size.get(), interrupt).number();
-        }
+        return show(read.get().shop(), verb, size.get(), interrupt);
     }
 
     private ExitCode show(Shop read, ValueCoils verb, Study.Size size, Interrupt interrupt) {
         Findings findings = new Findings();
         List<Coils> coils = verb.coils(options.ropes(), findings);
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
+        interrupt.begin();
         CoilValuePage page = new CoilValuePage(units.figures(read));
         Document pages = Document.EMPTY;
         for (Coils each : coils) {
             pages = pages.with(page.of(shown(each))).with(trial(page, verb, each, size, interrupt));
+        }
+        if (fromHistory) {
+            interrupt.tell("the shop's own curves were not tried to the end. Ask again for the rest.");
         }
         Document whole =
                 pages.titled("", "What coils are worth", read.settings().name());

@@ -114,12 +114,7 @@ public final class PlanJson {
     }
 
     static Optional<InputFile> input(Path file, Findings findings) {
-        Path folder = file.toAbsolutePath().getParent();
-        Path name = file.getFileName();
-        if (folder == null || name == null) {
-            throw new IllegalArgumentException("not a file: " + file);
-        }
-        return InputFile.require(folder, name.toString(), findings);
+        return InputFile.named(file, findings);
     }
 
     static Optional<PlanDocument> read(InputFile input, Findings findings) {

@@ -27,9 +27,7 @@ public final class QuoteReader {
 
     /** The rope of a quote that was written with {@code --out}; nothing when it cannot be read. */
     public Optional<QuotedWork> read(Path file) {
-        Path whole = file.toAbsolutePath();
-        Path folder = whole.getParent() == null ? whole : whole.getParent();
-        Optional<QuotedWork> work = InputFile.require(folder, String.valueOf(whole.getFileName()), findings)
+        Optional<QuotedWork> work = InputFile.named(file, findings)
                 .flatMap(input -> JsonDocument.readPart(input, QuoteJson.FORMAT, findings, this::work));
         return findings.hasErrors() ? Optional.empty() : work;
     }

@@ -138,8 +138,7 @@ public final class QuoteRequestFile {
 
     private QuoteRequestReading read(Path file) {
         String name = String.valueOf(file.getFileName());
-        Path folder = file.getParent() == null ? file : file.getParent();
-        return read(name, InputFile.require(folder, name, findings).map(input -> input.in(form)), stem(name));
+        return read(name, InputFile.named(file, findings).map(input -> input.in(form)), stem(name));
     }
 
     private QuoteRequestReading read(String name, Optional<InputFile> input, String id) {

@@ -71,11 +71,7 @@ public final class StudyJson {
     public static Optional<StudyPart> merged(List<Path> files, StudyPart expected, Findings findings) {
         Map<String, Merging> all = new TreeMap<>();
         for (Path path : files) {
-            Path file = path.toAbsolutePath();
-            Path folder = Optional.ofNullable(file.getParent()).orElse(file);
-            Optional.ofNullable(file.getFileName())
-                    .flatMap(name -> InputFile.require(folder, name.toString(), findings))
-                    .ifPresent(read -> add(read, expected, all, findings));
+            InputFile.named(path, findings).ifPresent(read -> add(read, expected, all, findings));
         }
         Map<String, StudyPart.OfRope> ropes = new TreeMap<>();
         all.forEach((rope, merging) -> ropes.put(rope, merging.whole()));

@@ -35,6 +35,24 @@ public final class TradePages {
 
     private TradePages() {}
 
+    /** The ropes that were asked for and cannot be studied, each with the reason and those that can. */
+    public static List<String> unstudied(StudyReels study) {
+        List<String> can = study.studiable();
+        String others = can.isEmpty()
+                ? "; " + NOTHING_TO_STUDY
+                : "; expected a rope with both an offer and a past: " + String.join(", ", can);
+        return study.unstudied().stream()
+                .map(each -> "found \"" + each.rope() + "\", " + lacking(each) + others)
+                .toList();
+    }
+
+    private static String lacking(StudyReels.Unstudied rope) {
+        if (!rope.known()) {
+            return "which ropes.json does not name";
+        }
+        return rope.offered() ? "which has no past in history.csv" : "which has no offer in offers.csv";
+    }
+
     /** Which reels to buy for the orders in hand, and on which of the days ahead rope is short. */
     public static Document of(Shop shop, Advised advised, Figures figures) {
         return new BuyAdvicePage(figures)

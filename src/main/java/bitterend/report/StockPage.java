@@ -55,7 +55,8 @@ public final class StockPage {
                 Column.words("reel"),
                 Column.words("rope"),
                 Column.words("lot"),
-                Column.figure("length, known"),
+                Column.figure("length"),
+                Column.words("known"),
                 Column.words("place"),
                 Column.words("to know")));
         page.paragraph(FindingsPage.count(holdings.size(), "reel") + ".");
@@ -68,16 +69,17 @@ public final class StockPage {
             clean(reel.rope()),
             clean(reel.lot()),
             holding.gone() ? "-" : length(reel),
+            holding.gone() ? "" : known(reel),
             clean(reel.where().place()),
             clean(toKnow(holding))
         };
     }
 
-    /** How long it is and how that is known; in lines where that is too much for one. */
+    /** How long it is, in lines where there is much to tell of it. */
     private String length(Reel reel) {
         Written length = reel.contents().written();
-        String line = figures.written(length) + ", " + known(reel);
-        return line.length() <= ONE_LINE ? line : stacked(length) + "\n" + known(reel);
+        String line = figures.written(length);
+        return (line + ", " + known(reel)).length() <= ONE_LINE ? line : stacked(length);
     }
 
     /** As it was written, and below that the same in the units of the page where they are others. */

@@ -88,8 +88,8 @@ final class StockCountTest {
         String file = filled(Map.of("E7", "60.5 m", "E8", "20 m", "E9", "empty", "E10", "not found"));
         String before = run(0, "list").out();
         assertTrue(run(0, "count", "--file", file, "--accept").out().contains("event 2, 1 reel"));
-        assertTrue(run(0, "list").out().contains("60.5 m, counted"));
-        assertFalse(run(0, "list").out().contains("20 m, counted"), "set apart");
+        assertTrue(run(0, "list").out().contains("60.5 m  counted"));
+        assertFalse(run(0, "list").out().contains("20 m  counted"), "set apart");
         assertTrue(run(0, "undo", "2").out().contains("undone"));
         Run all = run(
                 0,

@@ -55,13 +55,13 @@ public record InputFile(String name, String text, String digest, List<Sheet> she
         return open(folder, name, findings);
     }
 
-    /** A table that somebody names, CSV or workbook, wherever it is; it must be there. */
+    /** A file that somebody names, wherever it is; it must be there. */
     public static Optional<InputFile> named(Path file, Findings findings) {
         Path whole = file.toAbsolutePath();
         Path folder = Optional.ofNullable(whole.getParent()).orElse(whole);
         String name = String.valueOf(whole.getFileName());
         if (!Files.exists(whole)) {
-            findings.add(Finding.error(name, "", "", "", "a file that is there"));
+            findings.add(Finding.error(name, "", "", "", "a file that is there; looked for " + whole.normalize()));
             return Optional.empty();
         }
         return open(folder, name, findings);

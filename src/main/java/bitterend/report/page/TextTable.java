@@ -2,15 +2,26 @@ package bitterend.report.page;
 
 import bitterend.report.page.Column.Kind;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** A table that never grows wider than its page: figures keep their width, words share what is left and wrap. */
+/**
+ * A table that never grows wider than its page: figures keep their width, words share what is left and wrap. A column of
+ * words is as wide as its longest word where the page has that much room, since half a word or half a date is read wrong.
+ */
 final class TextTable {
     private static final int GAP = 2;
 
+    /** A word longer than that may be broken. */
+    private static final int LONG_WORD = 24;
+
     private final List<Column> columns;
     private final List<List<String>> rows;
+    private final Map<Integer, Integer> longestWords = new HashMap<>();
 
     TextTable(Block.Table table) {
         columns = table.columns();
@@ -74,21 +85,38 @@ final class TextTable {
                 room -= widths[i];
             }
         }
+        words.sort(Comparator.comparingInt(i -> widths[i]));
         share(widths, words, room);
         return widths;
     }
 
-    /** Narrow columns of words keep what they need; the wide ones share the rest alike. */
-    private static void share(int[] widths, List<Integer> words, int room) {
-        List<Integer> byWidth = words.stream()
-                .sorted((a, b) -> Integer.compare(widths[a], widths[b]))
-                .toList();
-        int left = room;
-        for (int k = 0; k < byWidth.size(); k++) {
-            int i = byWidth.get(k);
-            widths[i] = Math.max(1, Math.min(widths[i], left / (byWidth.size() - k)));
-            left -= widths[i];
+    /** Narrow columns of words keep what they need, each at least its longest word; the wide ones share the rest alike. */
+    private void share(int[] widths, List<Integer> words, int room) {
+        int[] wanted = widths.clone();
+        int longest = LONG_WORD;
+        while (longest > 1 && sum(wanted, words, longest, 0) > room) {
+            longest--;
         }
+        int level = 1;
+        while (level < room && sum(wanted, words, longest, level + 1) <= room) {
+            level++;
+        }
+        int left = room - sum(wanted, words, longest, level);
+        for (int k = words.size() - 1; k >= 0; k--) {
+            int i = words.get(k);
+            int width = width(wanted[i], i, longest, level);
+            boolean more = left > 0 && width < wanted[i] && width <= level;
+            widths[i] = width + (more ? 1 : 0);
+            left -= more ? 1 : 0;
+        }
+    }
+
+    private int sum(int[] wanted, List<Integer> words, int longest, int level) {
+        return words.stream().mapToInt(i -> width(wanted[i], i, longest, level)).sum();
+    }
+
+    private int width(int wanted, int column, int longest, int level) {
+        return Math.max(1, Math.max(Math.min(longest, longestWord(column)), Math.min(wanted, level)));
     }
 
     private int natural(int column) {
@@ -96,6 +124,15 @@ final class TextTable {
         return Math.max(
                 title,
                 rows.stream().mapToInt(row -> widest(row.get(column))).max().orElse(0));
+    }
+
+    private int longestWord(int column) {
+        return longestWords.computeIfAbsent(column, any -> Stream.concat(
+                        Stream.of(columns.get(column).title()), rows.stream().map(row -> row.get(column)))
+                .flatMap(String::lines)
+                .mapToInt(Wording::longestWord)
+                .max()
+                .orElse(0));
     }
 
     private static int widest(String cell) {

@@ -92,7 +92,7 @@ public final class Wording {
         }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : WHITE_SPACE.split(whole(held(printable(text).strip())))) {
+        for (String word : words(text)) {
             for (String part : parts(word, width)) {
                 if (!line.isEmpty() && width(line.toString()) + 1 + width(part) > width) {
                     lines.add(line.toString().replace(HELD, ' '));
@@ -103,6 +103,15 @@ public final class Wording {
         }
         lines.add(line.toString().replace(HELD, ' '));
         return lines;
+    }
+
+    /** How wide the longest word is, a figure and its unit being one. */
+    static int longestWord(String text) {
+        return Arrays.stream(words(text)).mapToInt(Wording::width).max().orElse(0);
+    }
+
+    private static String[] words(String text) {
+        return WHITE_SPACE.split(whole(held(printable(text).strip())));
     }
 
     /** A line as it is said beside a page: no wider than one, broken between words, further lines set in by two more. */

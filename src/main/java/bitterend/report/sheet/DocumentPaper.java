@@ -9,7 +9,9 @@ public final class DocumentPaper {
 
     /** For a screen or a browser's printer. */
     public String html(Document document) {
-        return render(document, SheetPage.fonts() + SheetPage.style("sheet") + SheetPage.style("screen"));
+        return render(
+                document,
+                SheetPage.fonts() + SheetPage.style("sheet") + SheetPage.style("screen") + SheetPage.style("scroll"));
     }
 
     /** The same page on paper, without lines drawn in type: its faces have none, and sheets draw reels to scale. */

@@ -9,7 +9,11 @@ public final class PagePart {
 
     /** The faces and the rules that every page of this program shares. */
     public static String css() {
-        return SheetPage.fonts() + SheetPage.style("sheet") + SheetPage.style("document") + SheetPage.style("cards");
+        return SheetPage.fonts()
+                + SheetPage.style("sheet")
+                + SheetPage.style("document")
+                + SheetPage.style("scroll")
+                + SheetPage.style("cards");
     }
 
     /** The blocks as HTML, everything printed escaped. */

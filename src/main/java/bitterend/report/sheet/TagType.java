@@ -1,16 +1,30 @@
 package bitterend.report.sheet;
 
+import bitterend.report.page.Wording;
+import java.util.regex.Pattern;
+
 /**
  * The type a tag is set in: the largest in which all of it goes on the label, reckoned from the width of an average letter.
  * All figures in tenths of a point; a millimetre is 28.35 of them.
  */
 enum TagType {
-    USUAL("", 80, 95, 130, 120),
-    SMALL("small", 70, 82, 130, 115),
-    SMALLER("smaller", 60, 70, 110, 100),
-    LEAST("least", 50, 58, 100, 90);
+    LARGEST("largest", 100, 115, 200, 205),
+    LARGE("large", 90, 104, 200, 205),
+    USUAL("", 80, 95, 180, 185),
+    SMALL("small", 70, 82, 180, 185),
+    SMALLER("smaller", 60, 70, 160, 165),
+    SMALLEST("smallest", 55, 63, 150, 152),
+    LEAST("least", 50, 58, 120, 125);
 
     private static final int TENTHS_OF_A_MILLIMETRE = 28;
+
+    /** How wide a letter is, in hundredths of its size. */
+    private static final int LETTER = 38;
+
+    private static final Pattern BLANKS = Pattern.compile(" +");
+
+    /** The plan's name below the code, in bold letters. */
+    private static final int MARK = 90;
 
     private final String style;
     private final int size;
@@ -45,22 +59,34 @@ enum TagType {
         int code = label.code() * TENTHS_OF_A_MILLIMETRE;
         int wide = (label.width() - 6) * TENTHS_OF_A_MILLIMETRE;
         int narrow = wide - code;
-        int title = (letters(tag.title(), titleSize) + letters(tag.kind() + tag.mark(), 90)) * 13 / 10 + titleSize;
-        int height = titleLeading * lines(title, narrow);
-        height += Math.max(leading, 100) * lines(letters(tag.measure(), Math.max(size + 15, 85)), narrow);
+        int beside = tag.mark().isEmpty() ? code : code + MARK * lines(tag.mark(), MARK, code) + 15;
+        String kind = tag.kind().equals(Tag.PIECE) ? "" : " " + tag.kind();
+        int title = letters(tag.title(), titleSize) * 12 / 10 + letters(kind, 100);
+        int height = titleLeading * (title <= narrow ? 1 : 2);
+        height += Math.max(leading + 15, 100) * lines(tag.measure(), Math.max(size + 20, 85), narrow);
+        // What is told of a reel has figures in its midst, at which lines end sooner.
+        height += kind.isEmpty() ? 0 : leading;
         for (String line : tag.lines()) {
-            height += leading * lines(letters(line, size), height < code ? narrow : wide);
+            height += leading * lines(line, size, height < beside ? narrow : wide);
         }
         return height;
     }
 
     /** A letter of the narrow face is nearly half as wide as it is high. */
     private static int letters(String words, int size) {
-        return words.length() * size * 37 / 100;
+        return words.length() * size * LETTER / 100;
     }
 
-    /** What does not fill its line leaves some of it empty, since words are not broken. */
-    private static int lines(int length, int width) {
-        return length <= width ? 1 : 1 + (length * 104 / 100 - 1) / width;
+    /** How many lines words take that are not broken. */
+    private static int lines(String words, int size, int width) {
+        int lines = 1;
+        int used = 0;
+        for (String word : BLANKS.split(Wording.held(words))) {
+            int more = letters(word, size);
+            int joined = used == 0 ? more : used + letters(" ", size) + more;
+            lines += joined > width && used > 0 ? 1 : 0;
+            used = joined > width ? more : joined;
+        }
+        return lines;
     }
 }

@@ -142,6 +142,9 @@ public final class KeepQuote {
         if (result instanceof PriceRequest.Result.NotPriced not) {
             return new Result.NotPriced(not.problems());
         }
+        if (watcher.stop().getAsBoolean()) {
+            return new Result.Refused("it was stopped before it was priced to the end");
+        }
         Quote quote = ((PriceRequest.Result.Priced) result).quote();
         QuoteFolder.Draft draft = new QuoteFolder.Draft(
                 name -> quote.numbered(name.number(), name.revision()),

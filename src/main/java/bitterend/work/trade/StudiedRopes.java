@@ -21,6 +21,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The ropes of a shop that have both an offer and a past, and what coils of them are worth on a rack that is studied. */
 final class StudiedRopes {
@@ -41,10 +42,7 @@ final class StudiedRopes {
 
     /** Their studies, coils being worth what is given for their rope. */
     List<Study> studies(Study.Size size, Predicate<String> meant, Function<Rope, RackWorth> worth) {
-        return shop.catalogue().ropes().stream()
-                .filter(rope -> meant.test(rope.id()))
-                .filter(rope -> !market.offered(rope.id()).isEmpty())
-                .filter(rope -> shop.supplies().history().ropes().contains(rope.id()))
+        return studied(meant)
                 .map(rope -> Study.of(
                         rope,
                         worth.apply(rope),
@@ -57,13 +55,25 @@ final class StudiedRopes {
 
     /** Studies of a shop in steady state. */
     List<SteadyStudy> steady(Study.Size size, Predicate<String> meant, SteadyStudy.Goal goal) {
-        return shop.catalogue().ropes().stream()
-                .filter(rope -> meant.test(rope.id()))
-                .filter(rope -> !market.offered(rope.id()).isEmpty())
-                .filter(rope -> shop.supplies().history().ropes().contains(rope.id()))
+        return studied(meant)
                 .map(rope -> SteadyStudy.of(
                         rope, PastWeeks.of(shop.supplies().history(), rope.id()), terms(rope, size, goal)))
                 .toList();
+    }
+
+    /** The ropes of the shop that can be studied. */
+    Stream<Rope> studied(Predicate<String> meant) {
+        return shop.catalogue().ropes().stream()
+                .filter(rope -> meant.test(rope.id()))
+                .filter(rope -> isOffered(rope.id()) && hasPast(rope.id()));
+    }
+
+    boolean isOffered(String rope) {
+        return !market.offered(rope).isEmpty();
+    }
+
+    boolean hasPast(String rope) {
+        return shop.supplies().history().ropes().contains(rope);
     }
 
     private SteadyStudy.Terms terms(Rope rope, Study.Size size, SteadyStudy.Goal goal) {

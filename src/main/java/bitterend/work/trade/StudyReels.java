@@ -9,6 +9,7 @@ import bitterend.buying.steady.SteadyStudy;
 import bitterend.buying.steady.SteadyVerdict;
 import bitterend.buying.steady.Way;
 import bitterend.buying.steady.WayNote;
+import bitterend.catalogue.Rope;
 import bitterend.exchange.Shop;
 import bitterend.exchange.StudyJson;
 import bitterend.exchange.StudyPart;
@@ -23,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -35,6 +37,7 @@ public final class StudyReels {
     private final SteadyStudy.Goal goal;
     private final List<SteadyStudy> studies;
     private final Request request;
+    private final StudiedRopes ropes;
 
     /**
      * @param shop the shop
@@ -47,11 +50,9 @@ public final class StudyReels {
                 request.findService().orElse(shop.shop().settings().service()),
                 mostWeeks(shop.shop().settings().spending()));
         this.request = request;
-        List<SteadyStudy> steady = new StudiedRopes(shop.shop(), request.day())
-                .steady(
-                        size,
-                        rope -> request.ropes().isEmpty() || request.ropes().contains(rope),
-                        goal);
+        ropes = new StudiedRopes(shop.shop(), request.day());
+        List<SteadyStudy> steady = ropes.steady(
+                size, rope -> request.ropes().isEmpty() || request.ropes().contains(rope), goal);
         RackThereIs rack = new RackThereIs(shop, request.day());
         studies = request.fromRack()
                 ? steady.stream()
@@ -106,6 +107,30 @@ public final class StudyReels {
             verdicts = List.copyOf(verdicts);
             unsupplied = List.copyOf(unsupplied);
         }
+    }
+
+    /**
+     * A rope that was asked for and cannot be studied.
+     *
+     * @param rope its id as it was typed
+     * @param known whether the shop has a rope of this id
+     * @param offered whether there is an offer of it
+     */
+    public record Unstudied(String rope, boolean known, boolean offered) {}
+
+    /** The ropes that were asked for and cannot be studied. */
+    public List<Unstudied> unstudied() {
+        Set<String> can = Set.copyOf(studiable());
+        return request.ropes().stream()
+                .distinct()
+                .filter(rope -> !can.contains(rope))
+                .map(rope -> new Unstudied(rope, shop.catalogue().findRope(rope).isPresent(), ropes.isOffered(rope)))
+                .toList();
+    }
+
+    /** The ropes of the shop that can be studied. */
+    public List<String> studiable() {
+        return ropes.studied(any -> true).map(Rope::id).toList();
     }
 
     /** Whether no rope can be studied. */

@@ -62,6 +62,40 @@ final class DocumentTest {
         assertEquals(text.strip() + "\n", text);
     }
 
+    /** The word of the first column is longer than its share; its figures and days are whole, too. */
+    @Test
+    void text_breaksATableBetweenWords() {
+        TableRows rows = new TableRows(
+                Column.words("reel"), Column.figure("length"), Column.words("known"), Column.words("to know"));
+        rows.row(
+                "E7-and-a-longer-name",
+                "182.880 m",
+                "metered under tension, at worst 0.800 m less",
+                "certificate EN 1891 K22-0113; use by 2026-02-28; past its use-by date");
+        Writing page = new Writing();
+        page.table(rows);
+        assertEquals(
+                """
+                reel                     length  known                   to know
+                E7-and-a-longer-name  182.880 m  metered under tension,  certificate EN 1891
+                                                 at worst 0.800 m less   K22-0113; use by
+                                                                         2026-02-28; past its
+                                                                         use-by date
+                """,
+                page.document().text(Ink.PLAIN));
+    }
+
+    @Test
+    void text_breaksOnlyTheLongestWords_whereNotAllHaveRoom() {
+        TableRows rows = new TableRows(Column.words("a"), Column.words("b"), Column.words("c"), Column.words("d"));
+        rows.row("x".repeat(30), "y".repeat(30), "z".repeat(30), "2026-02-28");
+        Writing page = new Writing();
+        page.table(rows);
+        List<String> lines = page.document().text(Ink.PLAIN).lines().toList();
+        assertEquals(80, lines.get(1).length());
+        assertEquals("2026-02-28", lines.get(1).substring(70));
+    }
+
     @Test
     void text_marksWhatCatchesTheEyeByWordsAndByInk() {
         Writing page = page();

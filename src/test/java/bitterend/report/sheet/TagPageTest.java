@@ -14,11 +14,14 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.ReaderException;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 final class TagPageTest {
@@ -103,6 +106,42 @@ final class TagPageTest {
     void tagPage_holdsEveryTagOnce() {
         String html = new TagPage(DayOnTheBench.view(), FIGURES, List.of()).html(TagPage.Label.USUAL, Paper.A4);
         assertEquals(DayOnTheBench.view().planned() + 1, html.split("class=\"tag[ \"]", -1).length - 1);
+    }
+
+    /** The number of the piece is the largest on it, 12 points at least and 18 where its words leave the room. */
+    @Test
+    void numberOfThePiece_isTheLargestOnItsTag() {
+        Tag tag = ofPieces(new Tags(DayOnTheBench.view(), FIGURES, List.of()).all())
+                .get(0);
+        assertTrue(Set.of("largest", "large", "").contains(TagPage.type(tag, TagPage.Label.USUAL)), tag.toString());
+        assertEquals("least", TagPage.type(withLines(tag, 40), TagPage.Label.USUAL));
+        assertEquals("largest", TagPage.type(withLines(tag, 2), TagPage.Label.USUAL));
+        String style = SheetPage.style("tags");
+        List<Double> titles = sizes(style, "title b");
+        assertTrue(titles.stream().allMatch(size -> size >= 12), titles.toString());
+        assertTrue(titles.contains(20.0) && titles.contains(18.0), titles.toString());
+        assertTrue(
+                Stream.concat(sizes(style, "cut").stream(), sizes(style, "p").stream())
+                        .allMatch(size -> size < 12),
+                style);
+    }
+
+    private static Tag withLines(Tag tag, int lines) {
+        return new Tag(
+                tag.title(),
+                tag.kind(),
+                "plan 1, not issued",
+                "cut 3 m",
+                Collections.nCopies(lines, "a line of words that is as long as most"),
+                tag.code());
+    }
+
+    private static List<Double> sizes(String style, String what) {
+        return Pattern.compile("[. ]" + what + " \\{ font-size: ([0-9.]+)pt")
+                .matcher(style)
+                .results()
+                .map(found -> Double.valueOf(found.group(1)))
+                .toList();
     }
 
     /** What stays on R-104 has a tag of its own: its flaw and the scrap before it are cut off by then. */
