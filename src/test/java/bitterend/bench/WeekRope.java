@@ -11,6 +11,7 @@ import bitterend.measure.UnitPrice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * One rope with a known process of orders, invented and fixed before any run.
@@ -142,11 +143,21 @@ record WeekRope(
         return count;
     }
 
+    /** The few lengths that are asked for, each as often as any other; empty where any may be. */
+    List<Length> standard() {
+        return IntStream.range(0, lengths).mapToObj(this::standard).toList();
+    }
+
+    private Length standard(int number) {
+        return length(number / (double) (lengths - 1));
+    }
+
     private Length length(SplittableRandom random) {
         double share = random.nextDouble();
-        if (lengths > 0) {
-            share = (int) (share * lengths) / (double) (lengths - 1);
-        }
+        return lengths > 0 ? standard((int) (share * lengths)) : length(share);
+    }
+
+    private Length length(double share) {
         return new Length(shortest.mm() + Math.round(share * (longest.mm() - shortest.mm()) / 10) * 10);
     }
 }

@@ -18,7 +18,7 @@ final class WeekTable {
         this.policies = policies;
         policies.forEach(policy -> rows.add(new ArrayList<>()));
         out.println(
-                "rope\tpolicy\tpieces a day\tcost %\t+-\tcash %\tscrap m\tof metres %\tscrap %\tfetches a day\tfetches %"
+                "rope\tpolicy\tpieces a day\tcost %\t+-\tcash %\tscrap m\tof metres %\tscrap %\tleast %\tfetches a day\tfetches %"
                         + "\tcoils\tlate %\tfirst class late %\tspliced late %");
     }
 
@@ -39,6 +39,7 @@ final class WeekTable {
             double error,
             double cash,
             double scrap,
+            double least,
             double fetches,
             double metres,
             double days,
@@ -48,6 +49,11 @@ final class WeekTable {
             double spliceLate,
             double pieces,
             double first) {
+        /** Scrap that another way of planning could have avoided. */
+        double beyond() {
+            return scrap - least;
+        }
+
         boolean isBetter() {
             return error > 0 && cost < -2 * error;
         }
@@ -78,13 +84,15 @@ final class WeekTable {
             costs.add((came.money() - first.money()) / bare);
             cash.add((came.count().cash - first.count().cash) / bare);
         }
+        double metres = sum(draws, policy, came -> came.metres() / 1000.0);
         return new Row(
                 mean(costs),
                 error(costs),
                 mean(cash),
                 sum(draws, policy, came -> came.count().scrap / 1000.0),
+                LeastScrap.percent(rope) / 100 * metres,
                 sum(draws, policy, came -> came.count().fetches),
-                sum(draws, policy, came -> came.metres() / 1000.0),
+                metres,
                 sum(draws, policy, came -> came.count().days),
                 sum(draws, policy, came -> came.count().coilDays),
                 sum(draws, policy, came -> came.count().late),
@@ -103,7 +111,7 @@ final class WeekTable {
     private void print(String rope, int policy, Row row, Row reference) {
         out.println(String.format(
                 Locale.ROOT,
-                "%s\t%s\t%.2f\t%.2f\t%.2f\t%.2f\t%.1f\t%.2f\t%.0f\t%.3f\t%.0f\t%.1f\t%.3f\t%.3f\t%.2f",
+                "%s\t%s\t%.2f\t%.2f\t%.2f\t%.2f\t%.1f\t%.2f\t%.0f\t%.2f\t%.3f\t%.0f\t%.1f\t%.3f\t%.3f\t%.2f",
                 rope,
                 policies.get(policy).name(),
                 row.pieces() / row.days(),
@@ -113,6 +121,7 @@ final class WeekTable {
                 row.scrap(),
                 percent(row.scrap(), row.metres()),
                 percent(row.scrap() - reference.scrap(), reference.scrap()),
+                percent(row.least(), row.metres()),
                 row.fetches() / row.days(),
                 percent(row.fetches() - reference.fetches(), reference.fetches()),
                 row.coils() / row.days(),
@@ -141,7 +150,8 @@ final class WeekTable {
             out.println(String.format(
                     Locale.ROOT,
                     "%s: cheaper beyond two standard errors on %d of %d ropes, dearer on %d; error of the mean within draws"
-                            + " %.2f; means of ropes: fetches %.0f +- %.0f %%, scrap %.0f +- %.0f %%",
+                            + " %.2f; means of ropes: fetches %.0f +- %.0f %%, scrap %.0f +- %.0f %%; scrap in all beyond the"
+                            + " least %.0f %%",
                     policies.get(policy).name(),
                     each.stream().filter(Row::isBetter).count(),
                     each.size(),
@@ -153,7 +163,8 @@ final class WeekTable {
                     mean(fetches),
                     error(fetches),
                     mean(scrap),
-                    error(scrap)));
+                    error(scrap),
+                    percent(sum(each, Row::scrap) - sum(first, Row::scrap), sum(first, Row::beyond))));
         }
     }
 
@@ -164,6 +175,7 @@ final class WeekTable {
                 error(costs),
                 mean(each.stream().map(Row::cash).toList()),
                 sum(each, Row::scrap),
+                sum(each, Row::least),
                 sum(each, Row::fetches),
                 sum(each, Row::metres),
                 sum(each, Row::days),
