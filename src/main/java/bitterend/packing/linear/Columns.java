@@ -1,10 +1,16 @@
 package bitterend.packing.linear;
 
 import java.util.Arrays;
+import java.util.Random;
 import java.util.function.IntPredicate;
 
 /** The columns of a linear program, sparse, with their prices and their places in the basis. */
 final class Columns {
+    /** What a cost is raised by in the mean. */
+    private static final double RAISE = 1e-5;
+
+    private static final double HALF = 0.5;
+
     /** How many there are. */
     int n;
 
@@ -74,6 +80,23 @@ final class Columns {
     /** No column is basic any more. */
     void clearPlaces() {
         Arrays.fill(place, 0, n, -1);
+    }
+
+    /**
+     * Raises the costs of the columns that are not basic a little, another for each.
+     *
+     * @param but columns that stay as they are
+     * @return the costs before
+     */
+    double[] raised(boolean[] but) {
+        Random random = new Random(n);
+        double[] before = Arrays.copyOf(cost, n);
+        for (int j = 0; j < n; j++) {
+            if (place[j] < 0 && !but[j]) {
+                cost[j] += RAISE * (HALF + random.nextDouble());
+            }
+        }
+        return before;
     }
 
     /** The product of a column and a vector of the rows. */

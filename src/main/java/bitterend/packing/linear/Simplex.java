@@ -10,7 +10,9 @@ import java.util.function.IntPredicate;
  *
  * <p>Sources: G. B. Dantzig, <i>Linear Programming and Extensions</i>, Princeton 1963; P. M. J. Harris, "Pivot
  * selection methods of the Devex LP code", Mathematical Programming 5 (1973) 1-28 (two-pass ratio test, reference
- * weights).
+ * weights); P. Wolfe, "A technique for resolving degeneracy in linear programming", Journal of the Society for
+ * Industrial and Applied Mathematics 11 (1963) 205-211 (moving the right-hand side,
+ * and here costs, too).
  */
 public final class Simplex {
     /** How long a method may go on. */
@@ -230,7 +232,9 @@ public final class Simplex {
 
     /**
      * Shuts columns out: those that are basic leave by the dual method, and then all cost so much. From a basis that was the
-     * best with them few exchanges are needed; columns that promise something by now wait for the primal method.
+     * best with them few exchanges are needed; columns that promise something by now wait for the primal method. Meanwhile each
+     * column that may enter costs a little more, another for each: where many reduced costs are zero the dual method would else
+     * go round without getting on.
      *
      * @param price at which none of them is of use
      */
@@ -246,11 +250,13 @@ public final class Simplex {
         for (int j = 0; j < columns.n; j++) {
             shut[j] |= columns.place[j] < 0 && basis.reduced(j) < -EPS;
         }
+        double[] costs = columns.raised(shut);
         new DualMethod(columns, basis, budget, shut).run(Double.MAX_VALUE, 50 + 6 * rows.m);
+        System.arraycopy(costs, 0, columns.cost, 0, costs.length);
         for (int j : out) {
             columns.cost[j] = price;
-            basis.needsRefactorisation |= columns.place[j] >= 0;
         }
+        basis.needsRefactorisation = true;
     }
 
     /**

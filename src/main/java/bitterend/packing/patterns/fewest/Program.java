@@ -105,20 +105,13 @@ final class Program {
         return dropped;
     }
 
-    /** Prices the pieces too few or too many; no pattern may be worth more than tables can hold. */
+    /** Prices the pieces too few or too many. */
     private void price() {
         for (int i = 0; i < question.items(); i++) {
             double price = Math.scalb(A_REEL * question.size[i] / question.room + A_PIECE, doublings);
             lp.cost(lp.artificial(i), price);
             lp.cost(lp.surplus(i), price);
         }
-        int onReel = question.room / question.size[question.items() - 1];
-        double dearest = Math.scalb(A_REEL + A_PIECE * (onReel + 1), doublings);
-        int bits = MOST_BITS;
-        while (bits > 0 && Math.scalb(dearest, bits) > PatternTable.LARGEST) {
-            bits--;
-        }
-        scale = 1 << bits;
     }
 
     /** Doubles the prices of pieces too few or too many, where the program would rather pay those; false at the end of that. */
@@ -131,7 +124,7 @@ final class Program {
         return true;
     }
 
-    /** Units of a whole price in a reel. */
+    /** Units of a whole price in a reel, for the prices that were asked for last. */
     int scale() {
         return scale;
     }
@@ -172,9 +165,18 @@ final class Program {
         return lp.primalByReference(budget);
     }
 
-    /** Whole prices of the items, rounded down. */
+    /** Whole prices of the items, rounded down, as fine as tables can hold what a reel full of the dearest is worth. */
     int[] prices() {
         double[] duals = lp.duals();
+        double dearest = 1;
+        for (int i = 0; i < duals.length; i++) {
+            dearest = Math.max(dearest, Math.abs(duals[i]) * question.room / question.size[i]);
+        }
+        int bits = MOST_BITS;
+        while (bits > 0 && Math.scalb(dearest, bits) > PatternTable.LARGEST) {
+            bits--;
+        }
+        scale = 1 << bits;
         int[] prices = new int[duals.length];
         for (int i = 0; i < prices.length; i++) {
             prices[i] = (int) Math.floor(duals[i] * scale);

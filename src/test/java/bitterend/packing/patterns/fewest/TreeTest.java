@@ -63,8 +63,13 @@ final class TreeTest {
         program.enter(new Limits(question).with(new Decision(0, 3, 1), false), basics, Budget.endless());
         assertTrue(program.solve(Budget.endless()));
         assertEquals(0, program.shares(Budget.endless()).length);
+        program.prices();
         int scale = program.scale();
-        assertTrue(program.dearer() && program.scale() < scale);
+        assertTrue(program.dearer());
+        assertTrue(program.solve(Budget.endless()));
+        int[] dearer = program.prices();
+        assertTrue(program.scale() < scale, "prices that are dearer are coarser");
+        assertTrue(first.worth(dearer) < PatternTable.LARGEST && first.worth(dearer) > program.scale());
     }
 
     @Test
