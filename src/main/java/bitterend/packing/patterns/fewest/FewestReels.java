@@ -26,6 +26,9 @@ public final class FewestReels {
 
     private static final int LAPS = 3;
     private static final int LONGER = 4;
+    /** Where sides are tried, each counts as a node. */
+    private static final int SIDES = 2;
+
     private static final long SEED = 7;
 
     private final ReelQuestion question;
@@ -72,10 +75,11 @@ public final class FewestReels {
         return !plan.isEmpty() || denial.isPresent();
     }
 
-    /** One search by each rule, in turn. */
+    /** One search by each rule, in turn; from the second lap on, before each, one more that tries sides. */
     private final class Race {
         private final ReelQuestion of;
         private final List<Tree> trees = new ArrayList<>();
+        private final List<Tree> trying = new ArrayList<>();
         private int laps;
         private int length = FIRST_LAP;
 
@@ -84,11 +88,13 @@ public final class FewestReels {
             Program program = new Program(of, SEED);
             PatternTable table = new PatternTable(of);
             for (Rule rule : Rule.values()) {
-                trees.add(new Tree(of, program, table, rule));
+                trees.add(new Tree(of, program, table, rule, false));
+                trying.add(new Tree(of, program, table, rule, true));
             }
             if (of.waste > 0) {
                 // What is open most tells more where reels need not be full.
                 Collections.reverse(trees);
+                Collections.reverse(trying);
             }
         }
 
@@ -102,18 +108,25 @@ public final class FewestReels {
         }
 
         boolean lap(Budget budget) {
-            for (Tree tree : trees) {
-                if (tree.run(length, budget)) {
-                    answer(of, tree);
+            for (int t = 0; t < trees.size() && !budget.over(); t++) {
+                if ((laps > 0 && isAnsweredBy(trying.get(t), SIDES * length, budget))
+                        || isAnsweredBy(trees.get(t), length, budget)) {
                     return true;
                 }
-                if (budget.over()) {
-                    return false;
-                }
             }
-            laps++;
-            length *= LONGER;
+            if (!budget.over()) {
+                laps++;
+                length *= LONGER;
+            }
             return false;
+        }
+
+        private boolean isAnsweredBy(Tree tree, int nodes, Budget budget) {
+            boolean answered = tree.run(nodes, budget);
+            if (answered) {
+                answer(of, tree);
+            }
+            return answered;
         }
     }
 

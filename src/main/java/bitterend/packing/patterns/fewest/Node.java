@@ -7,6 +7,8 @@ final class Node {
     final Limits limits;
     /** Columns that were basic above it. */
     final int[] basics;
+    /** Columns that are basic once it is solved. */
+    int[] end = {};
     /** Prices that leave no plan, once it is shut by them. */
     int @Nullable [] prices;
 
@@ -22,5 +24,10 @@ final class Node {
     Node(Limits limits, int[] basics) {
         this.limits = limits;
         this.basics = basics;
+    }
+
+    /** No plan is left in it. */
+    boolean isShut() {
+        return prices != null || limits.isEmpty();
     }
 }

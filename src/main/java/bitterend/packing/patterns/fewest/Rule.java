@@ -1,8 +1,9 @@
 package bitterend.packing.patterns.fewest;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** Where to branch: no rule is the best for all, so that several race. */
@@ -40,8 +41,8 @@ enum Rule {
      */
     abstract double score(double load, double broken);
 
-    /** The best decision by this rule, if anything is broken whose leader there is one of. */
-    Optional<Decision> choose(ReelQuestion question, Program program, double[] shares) {
+    /** The best decisions by this rule, the best first: of what is broken, where there is one leader of its length. */
+    List<Decision> best(int most, ReelQuestion question, Program program, double[] shares) {
         Map<Decision, Double> sums = new TreeMap<>(Comparator.comparingInt(Decision::leader)
                 .thenComparingInt(Decision::item)
                 .thenComparingInt(Decision::copies));
@@ -50,18 +51,19 @@ enum Rule {
                 count(question, program.column(c), shares[c], sums);
             }
         }
-        Decision best = null;
-        double most = -1;
-        for (Map.Entry<Decision, Double> entry : sums.entrySet()) {
-            Decision decision = entry.getKey();
-            double broken = Math.abs(entry.getValue() - Math.rint(entry.getValue()));
+        Map<Decision, Double> scores = new LinkedHashMap<>();
+        sums.forEach((decision, sum) -> {
+            double broken = Math.abs(sum - Math.rint(sum));
             double load = (double) (question.size[decision.leader()] + question.size[decision.item()]) / question.room;
-            if (broken > WHOLE && score(load, broken) > most) {
-                most = score(load, broken);
-                best = decision;
+            if (broken > WHOLE) {
+                scores.put(decision, score(load, broken));
             }
-        }
-        return Optional.ofNullable(best);
+        });
+        return scores.entrySet().stream()
+                .sorted(Map.Entry.<Decision, Double>comparingByValue().reversed())
+                .limit(most)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private static void count(ReelQuestion question, Column column, double share, Map<Decision, Double> sums) {

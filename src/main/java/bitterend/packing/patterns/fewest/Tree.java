@@ -7,32 +7,45 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 
-/** One search by one rule, the deepest node first, and of two the one in which pieces lie together. */
+/**
+ * One search by one rule, the deepest node first, and of two the one in which pieces lie together. A search that tries sides
+ * branches where one side is shut at once, if there is such a decision among the best by its rule: a few that leave nothing on
+ * one side say more than one that is open on both.
+ *
+ * <p>Source: D. Applegate, R. Bixby, V. Chvatal, W. Cook, <i>The Traveling Salesman Problem: A Computational Study</i>,
+ * Princeton 2006, ch. 14 (trying branches out; from memory).
+ */
 final class Tree {
     private static final int CELLS_A_STEP = 4;
     /** Columns that one pricing of a node adds. */
     private static final int MOST_AT_A_NODE = 20;
+    /** Decisions of which sides are tried at a node. */
+    private static final int TRIED = 10;
+
+    private static final List<Boolean> SIDES = List.of(true, false);
 
     private final ReelQuestion question;
     private final Program program;
     private final PatternTable table;
     private final Rule rule;
+    private final boolean triesSides;
     final Node root;
     private final Deque<Node> open = new ArrayDeque<>();
     private List<Column> plan = List.of();
     private boolean stuck;
     private int nodes;
 
-    Tree(ReelQuestion question, Program program, PatternTable table, Rule rule) {
+    Tree(ReelQuestion question, Program program, PatternTable table, Rule rule, boolean triesSides) {
         this.question = question;
         this.program = program;
         this.table = table;
         this.rule = rule;
+        this.triesSides = triesSides;
         root = new Node(new Limits(question), program.basics());
         open.add(root);
     }
 
-    /** Looks at so many more nodes; whether the question is answered. */
+    /** Looks at so many more nodes, or sides that are tried; whether the question is answered. */
     boolean run(int more, Budget budget) {
         int last = nodes + more;
         while (!open.isEmpty() && nodes < last && !stuck) {
@@ -45,9 +58,6 @@ final class Tree {
             if (!plan.isEmpty()) {
                 return true;
             }
-            if (node == root) {
-                program.thin();
-            }
             branch(node);
         }
         return open.isEmpty() && !stuck;
@@ -58,8 +68,8 @@ final class Tree {
         if (decision == null) {
             return;
         }
-        node.no = new Node(node.limits.with(decision, false), program.basics());
-        node.yes = new Node(node.limits.with(decision, true), program.basics());
+        node.no = side(node, decision, false);
+        node.yes = side(node, decision, true);
         open.addLast(node.no);
         open.addLast(node.yes);
     }
@@ -78,33 +88,75 @@ final class Tree {
         return nodes;
     }
 
+    private static Node side(Node of, Decision decision, boolean holds) {
+        return new Node(of.limits.with(decision, holds), of.end);
+    }
+
     /** Solves a node: it is shut by prices, or branched, or a plan is found; false when the budget ended first. */
     private boolean settle(Node node, Budget budget) {
-        if (node.limits.isEmpty()) {
-            return true;
+        double[] shares = relaxed(node, budget);
+        if (node.isShut() || budget.over()) {
+            return node.isShut();
+        }
+        List<Decision> best = best(shares);
+        if (best.isEmpty()) {
+            double[] settled = program.settled(budget);
+            shares = settled.length == 0 ? shares : settled;
+            best = best(shares);
+        }
+        if (best.isEmpty()) {
+            plan = plan(shares);
+            stuck = plan.isEmpty();
+            return !budget.over();
+        }
+        if (node == root) {
+            program.thin();
+        }
+        node.end = program.basics();
+        node.decision = triesSides ? shutting(node, best, budget) : best.get(0);
+        return !budget.over();
+    }
+
+    private List<Decision> best(double[] shares) {
+        return rule.best(triesSides ? TRIED : 1, question, program, shares);
+    }
+
+    /** How often each pattern is cut; nothing where the node is shut, or pieces are always too few or too many. */
+    private double[] relaxed(Node node, Budget budget) {
+        if (node.isShut()) {
+            return new double[0];
         }
         program.enter(node.limits, node.basics, budget);
         double[] shares = {};
         do {
-            if (!converged(node, budget)) {
-                return false;
-            }
-            if (node.prices != null) {
-                return true;
+            if (!converged(node, budget) || node.isShut()) {
+                return new double[0];
             }
             shares = program.shares(budget);
         } while (shares.length == 0 && program.dearer());
-        node.decision = rule.choose(question, program, shares).orElse(null);
-        if (node.decision == null) {
-            double[] settled = program.settled(budget);
-            shares = settled.length == 0 ? shares : settled;
-            node.decision = rule.choose(question, program, shares).orElse(null);
+        return shares;
+    }
+
+    /** The first decision of which one side is shut at once, together before apart; else the first of all. */
+    private Decision shutting(Node node, List<Decision> best, Budget budget) {
+        for (boolean holds : SIDES) {
+            for (Decision decision : best) {
+                Node side = side(node, decision, holds);
+                double[] shares = relaxed(side, budget);
+                nodes++;
+                if (side.isShut()) {
+                    return decision;
+                }
+                if (budget.over()) {
+                    return best.get(0);
+                }
+                plan = plan(shares);
+                if (!plan.isEmpty()) {
+                    return decision;
+                }
+            }
         }
-        if (node.decision == null) {
-            plan = plan(shares);
-            stuck = plan.isEmpty();
-        }
-        return !budget.over();
+        return best.get(0);
     }
 
     /** Adds patterns until none lowers the program or the node is shut; false when the budget ended first. */

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -122,7 +123,8 @@ final class FewestReelsTest {
             Program program = new Program(question, seed);
             PatternTable table = new PatternTable(question);
             List<Tree> trees = Arrays.stream(Rule.values())
-                    .map(rule -> new Tree(question, program, table, rule))
+                    .flatMap(rule -> Stream.of(false, true)
+                            .map(triesSides -> new Tree(question, program, table, rule, triesSides)))
                     .toList();
             Optional<Tree> answered = Optional.empty();
             for (int turn = 0; answered.isEmpty(); turn++) {

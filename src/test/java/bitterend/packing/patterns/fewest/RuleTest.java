@@ -25,7 +25,7 @@ final class RuleTest {
         program.add(new Column(new int[] {1, 2}, new int[] {1, 1}));
         program.add(new Column(new int[] {0, 1}, new int[] {1, 1}));
         program.add(new Column(new int[] {3}, new int[] {2}));
-        return rule.choose(QUESTION, program, shares);
+        return rule.best(1, QUESTION, program, shares).stream().findFirst();
     }
 
     @Test
@@ -49,6 +49,20 @@ final class RuleTest {
         assertEquals(
                 new Decision(0, 1, 1),
                 chosen(Rule.BROKEN, new double[] {0.25, 0.25, 0.25, 0}).orElseThrow());
+    }
+
+    @Test
+    void best_areInOrder_asManyAsAskedFor() {
+        Program program = new Program(QUESTION, 1);
+        program.add(new Column(new int[] {0, 3}, new int[] {1, 2}));
+        program.add(new Column(new int[] {1, 2}, new int[] {1, 1}));
+        double[] shares = {0.5, 0.3};
+        List<Decision> all = Rule.BROKEN.best(10, QUESTION, program, shares);
+        assertEquals(List.of(new Decision(0, 3, 1), new Decision(0, 3, 2), new Decision(1, 2, 1)), all);
+        assertEquals(all.subList(0, 2), Rule.BROKEN.best(2, QUESTION, program, shares));
+        assertEquals(
+                new Decision(1, 2, 1),
+                Rule.LONGEST.best(10, QUESTION, program, shares).get(0));
     }
 
     @Test
@@ -80,7 +94,7 @@ final class RuleTest {
         program.add(new Column(new int[] {0, 1, 2}, new int[] {1, 1, 1}));
         assertEquals(
                 new Decision(0, 1, 2),
-                Rule.LONGEST.choose(question, program, new double[] {0.4, 0.6}).orElseThrow());
+                Rule.LONGEST.best(1, question, program, new double[] {0.4, 0.6}).get(0));
     }
 
     @Test
@@ -142,7 +156,7 @@ final class RuleTest {
         int wentOn = 0;
         for (int seed = 0; seed < 4; seed++) {
             ReelQuestion question = Questions.graph(seed).pieceByPiece();
-            Tree tree = new Tree(question, new Program(question, 1), new PatternTable(question), Rule.LONGEST);
+            Tree tree = new Tree(question, new Program(question, 1), new PatternTable(question), Rule.LONGEST, false);
             Budget nothing = Budget.endless().part(0);
             nothing.spend(1 << 20);
             assertFalse(tree.run(1, nothing), "seed " + seed);
