@@ -6,11 +6,6 @@ import java.util.function.IntPredicate;
 
 /** The columns of a linear program, sparse, with their prices and their places in the basis. */
 final class Columns {
-    /** What a cost is raised by in the mean. */
-    private static final double RAISE = 1e-5;
-
-    private static final double HALF = 0.5;
-
     /** How many there are. */
     int n;
 
@@ -93,7 +88,7 @@ final class Columns {
         double[] before = Arrays.copyOf(cost, n);
         for (int j = 0; j < n; j++) {
             if (place[j] < 0 && !but[j]) {
-                cost[j] += RAISE * (HALF + random.nextDouble());
+                cost[j] += Rows.shift(random);
             }
         }
         return before;

@@ -9,6 +9,7 @@ import java.util.Random;
  */
 final class Rows {
     private static final double SHIFT = 1e-5;
+    private static final double HALF = 0.5;
 
     /** How many there are. */
     int m;
@@ -50,7 +51,12 @@ final class Rows {
     }
 
     private double randomShift() {
-        return SHIFT * (0.5 + random.nextDouble());
+        return shift(random);
+    }
+
+    /** A little against degeneracy, another each time. */
+    static double shift(Random random) {
+        return SHIFT * (HALF + random.nextDouble());
     }
 
     /** The perturbed right-hand side. */

@@ -10,9 +10,8 @@ import java.util.function.IntPredicate;
  *
  * <p>Sources: G. B. Dantzig, <i>Linear Programming and Extensions</i>, Princeton 1963; P. M. J. Harris, "Pivot
  * selection methods of the Devex LP code", Mathematical Programming 5 (1973) 1-28 (two-pass ratio test, reference
- * weights); P. Wolfe, "A technique for resolving degeneracy in linear programming", Journal of the Society for
- * Industrial and Applied Mathematics 11 (1963) 205-211 (moving the right-hand side,
- * and here costs, too).
+ * weights); P. Wolfe, "A technique for resolving degeneracy in linear programming", Journal of the Society for Industrial
+ * and Applied Mathematics 11 (1963) 205-211 (moving the right-hand side, and here costs, too).
  */
 public final class Simplex {
     /** How long a method may go on. */
@@ -232,9 +231,9 @@ public final class Simplex {
 
     /**
      * Shuts columns out: those that are basic leave by the dual method, and then all cost so much. From a basis that was the
-     * best with them few exchanges are needed; columns that promise something by now wait for the primal method. Meanwhile each
-     * column that may enter costs a little more, another for each: where many reduced costs are zero the dual method would else
-     * go round without getting on.
+     * best with them few exchanges are needed; columns that promise something by now wait for the primal method, which must run
+     * before anything is read. Meanwhile each column that may enter costs a little more, another for each: where many reduced
+     * costs are zero the dual method would else go round without getting on.
      *
      * @param price at which none of them is of use
      */

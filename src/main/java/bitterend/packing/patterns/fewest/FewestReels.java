@@ -122,7 +122,7 @@ public final class FewestReels {
         }
 
         private boolean isAnsweredBy(Tree tree, int nodes, Budget budget) {
-            boolean answered = tree.run(nodes, budget);
+            boolean answered = !budget.over() && tree.run(nodes, budget);
             if (answered) {
                 answer(of, tree);
             }

@@ -106,15 +106,19 @@ final class Tree {
         }
         if (best.isEmpty()) {
             plan = plan(shares);
-            stuck = plan.isEmpty();
-            return !budget.over();
+            stuck = plan.isEmpty() && !budget.over();
+            return !plan.isEmpty() || !budget.over();
         }
         if (node == root) {
             program.thin();
         }
         node.end = program.basics();
-        node.decision = triesSides ? shutting(node, best, budget) : best.get(0);
-        return !budget.over();
+        Decision decision = triesSides ? shutting(node, best, budget) : best.get(0);
+        if (budget.over() && plan.isEmpty()) {
+            return false;
+        }
+        node.decision = decision;
+        return true;
     }
 
     private List<Decision> best(double[] shares) {
