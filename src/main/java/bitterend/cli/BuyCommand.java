@@ -190,7 +190,7 @@ final class BuyCommand implements Callable<Integer> {
 
     private ExitCode advise(ShopNow now, Spending spending, Interrupt interrupt) {
         Shop read = now.shop();
-        interrupt.begin();
+        interrupt.begin("the best advice so far is shown");
         Result.Advised advised = (Result.Advised) new AdviseReels(now)
                 .advise(
                         new AdviseReels.Request(day.of(read), time, options.seed(), threads.count(), spending),

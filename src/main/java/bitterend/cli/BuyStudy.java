@@ -42,18 +42,21 @@ final class BuyStudy {
     /** Prints the pages, of shares already worked out where files are given. */
     ExitCode report(List<Path> shares, Shop shop, Figures figures, boolean json, BuyPapers papers) {
         Findings findings = new Findings();
-        Optional<StudyPart> part =
-                shares.isEmpty() ? Optional.of(workedOut(Share.ALL)) : study.merged(shares, findings);
+        boolean merges = !shares.isEmpty();
+        Optional<StudyPart> part = merges ? study.merged(shares, findings) : Optional.of(workedOut(Share.ALL));
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
         if (part.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        if (isStoppedEmpty(part.get())) {
+        if (!merges && isStoppedEmpty(part.get())) {
             return ExitCode.STOPPED;
         }
         StudyReels.Found found = study.found(part.get());
         TradePages.unsaid(found, figures).forEach(terminal.err()::println);
         Document page = TradePages.of(shop, found, figures);
+        if (merges) {
+            interrupt.begin("the pages are written");
+        }
         terminal.out().print(json ? TradePages.json(shop, found) : page.text(terminal.ink()));
         terminal.out().flush();
         papers.write(page, found.verdicts(), figures, terminal);
@@ -62,7 +65,7 @@ final class BuyStudy {
     }
 
     private StudyPart workedOut(Share share) {
-        interrupt.begin();
+        interrupt.begin("the study of the scenarios worked out so far is shown");
         return study.workedOut(
                 share,
                 new StudyReels.Watched(threads, interrupt::isAsked, rope -> new StudyProgress(terminal.err(), rope)));

@@ -10,8 +10,8 @@ import java.util.concurrent.locks.LockSupport;
 
 /**
  * Ctrl-C in the course of a command. Before the command has anything, the process ends at once and says so. From then on the
- * engines are told to stop, and the process stays until the best so far is checked, written and shown; a second Ctrl-C ends
- * it at once.
+ * engines are told to stop, and the process stays until the command is through with what it has, as it said when it
+ * began; a second Ctrl-C ends it at once.
  */
 final class Interrupt implements AutoCloseable {
     private static final long LAST_WORD_MILLIS = 500;
@@ -30,6 +30,7 @@ final class Interrupt implements AutoCloseable {
     private final CountDownLatch finished = new CountDownLatch(1);
     private final Thread hook = new Thread(this::onShutdown, "keep-best");
     private volatile String early;
+    private volatile String late = "";
     private boolean begun;
     private boolean over;
 
@@ -55,8 +56,13 @@ final class Interrupt implements AutoCloseable {
         early = STOPPED + "before the command was through: " + WHOLE;
     }
 
-    /** From now on there is something to keep or to show: who stops the command waits for that. */
-    void begin() {
+    /**
+     * From now on there is something to keep or to show: who stops the command waits for that.
+     *
+     * @param stopped what becomes of it then, such as "the best plan so far is checked and kept"
+     */
+    void begin(String stopped) {
+        late = "stopping: " + stopped + ". Ctrl-C once more ends it at once.";
         SecondPress.listen(() -> sayInPassing(MIDST));
         synchronized (lock) {
             begun = true;
@@ -120,7 +126,7 @@ final class Interrupt implements AutoCloseable {
         if (nothingYet) {
             sayInPassing(early);
         } else if (!isFinished(SHORT_SECONDS)) {
-            sayInPassing("stopping: what there is so far is checked and shown. Ctrl-C once more ends it at once.");
+            sayInPassing(late);
             if (!isFinished(PATIENCE_SECONDS - SHORT_SECONDS)) {
                 sayInPassing(MIDST);
             }

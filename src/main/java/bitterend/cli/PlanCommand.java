@@ -144,7 +144,7 @@ final class PlanCommand implements Callable<Integer> {
             terminal.err().println("error: " + refusal);
             return ExitCode.BAD_COMMAND_LINE;
         }
-        interrupt.begin();
+        interrupt.begin("the answer is shown");
         files.show(
                 terminal,
                 common.json,
@@ -162,7 +162,7 @@ final class PlanCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         PlanDay.Request request = new PlanDay.Request(day.of(now.shop()), null, null, false, until);
-        interrupt.begin();
+        interrupt.begin("the two plans so far are compared");
         ProgressLines progress =
                 new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
         AskLate.Result result = new AskLate(now, plans)
@@ -220,7 +220,7 @@ final class PlanCommand implements Callable<Integer> {
     private ExitCode plan(ShopNow now, PlanDay verb, DayQuestion question, PlanSearch search, Interrupt interrupt) {
         PlanTold told = new PlanTold(terminal, units.figures(now.shop()));
         told.question(question);
-        interrupt.begin();
+        interrupt.begin("the best plan so far is checked and kept");
         ProgressLines progress =
                 new ProgressLines(terminal.err(), now.shop().settings().money(), effort.time());
         PlannedDay planned = verb.plan(question, search, new Watcher(interrupt::isAsked, progress));

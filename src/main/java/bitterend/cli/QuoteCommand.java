@@ -234,7 +234,7 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         List<Finding> all = QuoteFindings.all(leftOut, quote);
-        interrupt.begin();
+        interrupt.begin("the price is shown");
         show(now.shop(), quote, QuoteFindings.unsaid(all, said), page(now.shop(), quote));
         return all.isEmpty() ? ExitCode.DONE : ExitCode.NOT_ALL_PLANNED;
     }

@@ -27,6 +27,9 @@ import picocli.CommandLine.Option;
 
 /** Whether a quote is filed, by whom and why. */
 final class QuoteKeeping {
+    /** What becomes of it when the command is stopped. */
+    static final String STOPPED = "a quote that is not priced to its end is not kept";
+
     @Option(
             names = "--keep",
             description = "File the quote under a number of its own; the file is never written again.")
@@ -84,7 +87,7 @@ final class QuoteKeeping {
 
     /** Keeps it; the reason why not is told. */
     Optional<Result.Kept> kept(Terminal terminal, ShopNow now, QuotePapers papers, Asked asked, Interrupt interrupt) {
-        interrupt.begin();
+        interrupt.begin(STOPPED);
         return orTold(terminal, new KeepQuote(now, papers).keep(asked, Watcher.who(interrupt::isAsked)));
     }
 

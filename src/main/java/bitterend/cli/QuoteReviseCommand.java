@@ -110,7 +110,7 @@ final class QuoteReviseCommand implements Callable<Integer> {
 
     private ExitCode revise(
             ShopNow now, KeptQuote before, QuoteRequest request, QuoteRequestReading reading, Interrupt interrupt) {
-        interrupt.begin();
+        interrupt.begin(QuoteKeeping.STOPPED);
         Shop read = now.shop();
         KeepQuote verb = new KeepQuote(now, new QuotePapers(read, units.quotes(read), false));
         Optional<KeepQuote.Result.Kept> kept = QuoteKeeping.orTold(

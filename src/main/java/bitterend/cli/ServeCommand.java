@@ -101,7 +101,7 @@ final class ServeCommand implements Callable<Integer> {
         long begun = System.nanoTime();
         try (Interrupt interrupt = Interrupt.listening(terminal, "the page of the shop was there");
                 ShopServer server = there(starting)) {
-            interrupt.begin();
+            interrupt.begin("the pages of the shop are closed");
             tell(server.url(), at.isLoopback() ? "" : server.pairingCode());
             if (open && !OpenedBrowser.at(server.url())) {
                 terminal.err().println("There is no command here that opens a browser: type the address into one.");

@@ -93,7 +93,7 @@ final class StockShortCommand implements Callable<Integer> {
             terminal.err().println("error: " + tooEarly.get());
             return ExitCode.BAD_COMMAND_LINE;
         }
-        interrupt.begin();
+        interrupt.begin("the answer so far is shown");
         Forecast forecast = new ForecastShortage(read.get())
                 .forecast(
                         new ForecastShortage.Request(day.of(now), until),

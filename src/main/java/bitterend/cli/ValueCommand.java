@@ -109,7 +109,7 @@ final class ValueCommand implements Callable<Integer> {
         Findings findings = new Findings();
         List<Coils> coils = verb.coils(options.ropes(), findings);
         terminal.err().print(FindingsPage.text(findings.sorted(), terminal.ink()));
-        interrupt.begin();
+        interrupt.begin("what is worked out so far is shown");
         CoilValuePage page = new CoilValuePage(units.figures(read));
         Document pages = Document.EMPTY;
         for (Coils each : coils) {

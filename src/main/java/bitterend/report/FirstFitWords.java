@@ -19,7 +19,10 @@ final class FirstFitWords {
         this.figures = figures;
     }
 
-    /** Money and metres of waste, what is probably left counted alike in both, where both cut the same pieces; else what first fit leaves undone. */
+    /**
+     * Money and metres of waste, what is probably left counted alike in both, where both cut the same pieces; else what
+     * first fit leaves undone.
+     */
     String of(CutPlan other) {
         Set<String> undone = undone(other);
         Set<String> oursUndone = undone(view.plan());

@@ -25,7 +25,7 @@ import java.util.function.Function;
 
 /** Stock as text: the rack, the movements of a reel, the way of a piece. */
 public final class StockPage {
-    private static final int ONE_LINE = 26;
+    private static final int ONE_LINE = 17;
 
     private final Figures figures;
     private final ZoneId zone;
@@ -79,7 +79,7 @@ public final class StockPage {
     private String length(Reel reel) {
         Written length = reel.contents().written();
         String line = figures.written(length);
-        return (line + ", " + known(reel)).length() <= ONE_LINE ? line : stacked(length);
+        return line.length() <= ONE_LINE ? line : stacked(length);
     }
 
     /** As it was written, and below that the same in the units of the page where they are others. */

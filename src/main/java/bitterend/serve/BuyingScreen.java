@@ -40,7 +40,8 @@ final class BuyingScreen implements Screen {
     BuyingScreen(Loft loft, Site site, Runs runs) {
         this.loft = loft;
         this.site = site;
-        pages = new KeptScreen(site, runs, PATH, "Buying", "Looking for the reels to buy.");
+        pages = new KeptScreen(
+                site, runs, PATH, "Buying", "Looking for the reels to buy.", "Stop, and show what there is");
     }
 
     @Override

@@ -29,12 +29,13 @@ final class KeptScreen {
      * @param path where the screen is that they are worked out for
      * @param title what is worked out
      * @param busy what is said while it is worked out
+     * @param stop what the button says that stops it, and what becomes of it then
      */
-    KeptScreen(Site site, Runs runs, String path, String title, String busy) {
+    KeptScreen(Site site, Runs runs, String path, String title, String busy, String stop) {
         this.site = site;
         this.runs = runs;
         this.path = path;
-        page = new RunPage(site, title, path + "/run", path, busy, "Stop, and show what there is");
+        page = new RunPage(site, title, path + "/run", path, busy, stop);
     }
 
     void serve(JavalinConfig config) {

@@ -44,7 +44,7 @@ final class QuotesScreen implements Screen {
         this.loft = loft;
         this.site = site;
         this.people = people;
-        pages = new KeptScreen(site, runs, PATH, "Quote", "The quote is being drawn up.");
+        pages = new KeptScreen(site, runs, PATH, "Quote", "The quote is being drawn up.", "Stop, and keep nothing");
     }
 
     @Override

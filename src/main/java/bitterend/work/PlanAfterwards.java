@@ -7,9 +7,11 @@ import bitterend.finding.Findings;
 import bitterend.packing.Cut;
 import bitterend.packing.ReelDraw;
 import bitterend.stock.Movement;
+import bitterend.stock.Reel;
 import bitterend.work.Verdict.Passed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -43,7 +45,7 @@ public final class PlanAfterwards {
                         + first("REEL") + again());
     }
 
-    /** After these movements were booked, as one event; nothing of a reel off which nothing could be posted before. */
+    /** After these movements were booked, as one event; nothing of what could not be posted before either. */
     public List<String> booked(List<Movement> movements) {
         return (movements.isEmpty() ? Optional.<Found>empty() : found())
                 .map(found -> {
@@ -79,7 +81,10 @@ public final class PlanAfterwards {
             return List.of(plan(found) + " cuts " + pieces(found, draw) + " off reel " + draw.reel()
                     + ", and nothing can be posted off it any more; " + (gone ? "" : first(reel)) + again());
         }
-        List<String> pieces = found.ruledOut(draw);
+        List<String> ruledBefore = found.ruledOut(draw, before);
+        List<String> pieces = found.ruledOut(draw, history).stream()
+                .filter(piece -> !ruledBefore.contains(piece))
+                .toList();
         return pieces.isEmpty()
                 ? List.of()
                 : List.of(plan(found) + " cuts off reel " + draw.reel() + " what may not come off it any more: "
@@ -154,8 +159,12 @@ public final class PlanAfterwards {
             return ledger.of(draw, history);
         }
 
-        /** Its pieces that the papers of the reel, or whom it is kept for, keep from it now. */
-        List<String> ruledOut(ReelDraw draw) {
+        /** Its open pieces that the papers of the reel, or whom it is kept for, keep from it after these movements of it. */
+        List<String> ruledOut(ReelDraw draw, List<Movement> history) {
+            if (history.isEmpty()) {
+                return List.of();
+            }
+            Reel reel = history.get(history.size() - 1).entry().after();
             Set<String> cut = rack.today().cut().keySet();
             Set<String> ruled =
                     ReelRules.of(
@@ -163,9 +172,9 @@ public final class PlanAfterwards {
                                             kept,
                                             facts.problem(),
                                             kept.document().plan()),
-                                    rack.today().known())
+                                    Map.of(reel.id(), reel))
                             .stream()
-                            .filter(remark -> remark.bars() && remark.reel().equals(draw.reel()))
+                            .filter(Remark::bars)
                             .map(Remark::piece)
                             .collect(Collectors.toSet());
             return draw.cuts().stream()

@@ -95,6 +95,7 @@ final class PlanAfterwardsTest {
         plan();
         String told = stock("reserve", "E7", "E-32");
         assertTrue(told.contains("plan 1 cuts off reel E7 what may not come off it any more: E-31/1.1, "), told);
+        assertFalse(stock("move", "E7", "hook 9").contains("plan"), "that is told already");
     }
 
     @Test

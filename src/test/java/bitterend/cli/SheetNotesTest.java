@@ -46,6 +46,18 @@ final class SheetNotesTest {
         assertFalse(braid.stream().anyMatch(note -> note.contains(NO_CODE)), "no sling is on it: " + braid);
     }
 
+    @Test
+    void orderLeftOut_isSaidWhereTheSheetsAreTheWholePlan() throws IOException {
+        Path shed = DemoShop.copy("eider-shed", folder);
+        String bad = "E-99,1,ferry steps,LAID-14,five,sealed,sealed,1,2026-03-13,,,,\n";
+        Files.writeString(shed.resolve("orders.csv"), bad, StandardOpenOption.APPEND);
+        run(4, shed, "plan", "--time", "300ms");
+        List<String> all = notes(shed, "--all");
+        assertTrue(all.stream().anyMatch(note -> note.contains("Left out: orders.csv, row 6")), all.toString());
+        List<String> one = notes(shed, "--reel", "E7");
+        assertFalse(one.stream().anyMatch(note -> note.contains("row 6")), "not in the plan: " + one);
+    }
+
     /** What is cautioned before the cut; every line that it names is on the sheets. */
     private static List<String> notes(Path loft, String... which) throws IOException {
         run(0, loft, "sheet", which);

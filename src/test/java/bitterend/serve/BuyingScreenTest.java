@@ -77,6 +77,7 @@ final class BuyingScreenTest {
         loft.ada().post("/buying", Map.of("what", "study", "rope", "BRAID-12", "scenarios", "100000", "weeks", "4"));
         Seen running = loft.ada().get("/buying/run");
         assertTrue(running.text().contains("Looking for the reels to buy."), running.text());
+        assertTrue(running.text().contains("Stop, and show what there is"), running.text());
         Seen second = loft.ada().post("/buying", Map.of("what", "advice", "seconds", "1"));
         assertEquals(running.field("run"), second.field("run"), "one at a time: it shows what is worked out");
         for (int i = 0; i < 100 && !loft.ada().get("/buying/run").text().contains("of 100000"); i++) {
