@@ -87,10 +87,6 @@ final class PlanQuestions {
                     + asked.passed().number() + " looks ahead to " + later.until()
                     + ". To plan it now: bitterend plan " + shop(asked) + " --until " + later.cutBy();
         }
-        if (asked.about() instanceof About.Waits waits) {
-            return "--explain: " + asked.id() + " is not in plan "
-                    + asked.passed().number() + ". " + WaitingWords.of(waits.what());
-        }
         return asked.about() instanceof About.Unknown unknown
                 ? "--explain: found \"" + asked.id() + "\", expected the id of a piece such as " + unknown.piece()
                         + ", or of a reel"
@@ -107,6 +103,8 @@ final class PlanQuestions {
             pages.add(new AnswerPage(figures).of(reel.answer()));
         } else if (asked.about() instanceof About.CutAlready cut) {
             pages.add(cutAlready(cut.cut(), shop(asked)));
+        } else if (asked.about() instanceof About.Waits waits) {
+            pages.add(WaitingWords.about(waits.piece(), waits.what()));
         }
         asked.shares()
                 .ifPresent(found -> pages.add(new QuoteSharesPage(figures)
@@ -134,6 +132,8 @@ final class PlanQuestions {
             about = new ExplainJson(money, plan, List.of()).text(reel.answer());
         } else if (asked.about() instanceof About.CutAlready cut) {
             about = new ExplainJson(money, plan, List.of()).cut(cut.cut());
+        } else if (asked.about() instanceof About.Waits waits) {
+            about = new ExplainJson(money, plan, List.of()).waits(waits.piece(), waits.what());
         }
         return about + asked.shares().map(new QuoteJson(money)::shares).orElse("");
     }

@@ -5,6 +5,7 @@ import bitterend.exchange.form.Codec;
 import bitterend.exchange.form.JsonTree;
 import bitterend.measure.MoneyText;
 import bitterend.measure.Sentence;
+import bitterend.packing.Horizon;
 import bitterend.packing.Reason;
 import bitterend.packing.RunId;
 import bitterend.packing.explain.KeptFor;
@@ -48,6 +49,11 @@ public final class ExplainJson {
                                 .with("at", cut.at().toString())
                                 .with("who", cut.who()))
                 .text();
+    }
+
+    /** A piece that is not cut ahead while rope is short. */
+    public String waits(String piece, Horizon.Waiting what) {
+        return head().with("piece", piece).with("waits", FactsForm.tree(what)).text();
     }
 
     /** What became of one piece. */

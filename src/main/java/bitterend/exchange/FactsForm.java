@@ -102,12 +102,26 @@ final class FactsForm {
                 ledger.written("head", PlanFacts.LedgerMark::head, TEXT, ""));
     }
 
+    /** What waits, by itself. */
+    static JsonTree tree(Horizon.Waiting waiting) {
+        return Members.tree(FactsForm::waiting, waiting);
+    }
+
     private static Horizon.Waiting waiting(Members<Horizon.Waiting> waiting) {
         return new Horizon.Waiting(
                 waiting.is("rope", Horizon.Waiting::rope, ID),
                 waiting.mayBeValues("pieces", Horizon.Waiting::pieces, ANY),
                 waiting.mayBe("until", Horizon.Waiting::until, Codec.DAY, LocalDate.MAX),
-                waiting.mayBe("order", Horizon.Waiting::order, TEXT, ""));
+                waiting.mayBe("order", Horizon.Waiting::order, TEXT, ""),
+                waiting.mayBeList("lines", Horizon.Waiting::lines, FactsForm::line));
+    }
+
+    private static Horizon.Line line(Members<Horizon.Line> line) {
+        return new Horizon.Line(
+                line.is("line", Horizon.Line::line, TEXT),
+                line.mayBe("due", Horizon.Line::due, Codec.DAY, LocalDate.MAX),
+                line.is("pieces", Horizon.Line::pieces, COUNTED),
+                line.mayBeValues("undone", Horizon.Line::undone, ANY));
     }
 
     private static ShopCalendar calendar(Members<ShopCalendar> calendar) {

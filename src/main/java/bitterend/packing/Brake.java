@@ -2,6 +2,7 @@ package bitterend.packing;
 
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
+import bitterend.packing.Horizon.Line;
 import bitterend.packing.Horizon.Waiting;
 import bitterend.stock.Run;
 import java.time.LocalDate;
@@ -9,8 +10,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -92,18 +95,54 @@ public final class Brake {
                 waiting.add(new Waiting(rope, ids, next.day(), next.order()));
             }
         });
-        return waiting.isEmpty() ? near : without(near, waiting);
+        return waiting.isEmpty() ? near : without(near, waiting, Set.of());
     }
 
-    /** A question about some of the pieces without these that wait. */
-    public static PackingProblem without(PackingProblem near, List<Waiting> waiting) {
+    /**
+     * A question about some of the pieces without these that wait.
+     *
+     * @param undone ids of pieces that find no rope though nothing waits
+     */
+    public static PackingProblem without(PackingProblem near, List<Waiting> waiting, Set<String> undone) {
         Set<String> ids = new HashSet<>();
         waiting.forEach(each -> ids.addAll(each.pieces()));
         Horizon far = near.horizon();
         return near.about(near.pieces().stream()
                         .filter(piece -> !ids.contains(piece.id()))
                         .toList())
-                .looking(new Horizon(far.until(), far.later(), far.asked(), waiting));
+                .looking(new Horizon(far.until(), far.later(), far.asked(), told(near, waiting, undone)));
+    }
+
+    private static List<Waiting> told(PackingProblem near, List<Waiting> waiting, Set<String> undone) {
+        Map<String, Piece> pieces = new HashMap<>();
+        near.pieces().forEach(piece -> pieces.put(piece.id(), piece));
+        return waiting.stream()
+                .map(each -> new Waiting(
+                        each.rope(),
+                        each.pieces(),
+                        each.until(),
+                        each.order(),
+                        lines(
+                                each.pieces().stream()
+                                        .map(pieces::get)
+                                        .filter(Objects::nonNull)
+                                        .toList(),
+                                undone)))
+                .toList();
+    }
+
+    /** The order lines of pieces, in their order. */
+    private static List<Line> lines(List<Piece> pieces, Set<String> undone) {
+        Map<Piece.Source, List<String>> ids = new LinkedHashMap<>();
+        pieces.forEach(piece ->
+                ids.computeIfAbsent(piece.source(), any -> new ArrayList<>()).add(piece.id()));
+        List<Line> lines = new ArrayList<>();
+        ids.forEach((source, all) -> lines.add(new Line(
+                source.lineId(),
+                source.due(),
+                all.size(),
+                all.stream().filter(undone::contains).toList())));
+        return lines;
     }
 
     /** First-class, or to be cut today. */

@@ -39,11 +39,42 @@ public record Horizon(LocalDate until, int later, LocalDate asked, List<Waiting>
      * @param pieces ids
      * @param until the day from which more of it is counted on; {@link LocalDate#MAX} where nobody knows
      * @param order the number of the order of reels that comes then; empty where none is on order
+     * @param lines the order lines they are of
      */
-    public record Waiting(String rope, List<String> pieces, LocalDate until, String order) {
+    public record Waiting(String rope, List<String> pieces, LocalDate until, String order, List<Line> lines) {
         public Waiting {
             pieces = List.copyOf(pieces);
+            lines = List.copyOf(lines);
         }
+
+        /** Of order lines that are not told. */
+        public Waiting(String rope, List<String> pieces, LocalDate until, String order) {
+            this(rope, pieces, until, order, List.of());
+        }
+
+        /** The order lines of these that the rope in the house and on order does not hold whole. */
+        public List<Line> undone() {
+            return lines.stream().filter(line -> !line.undone().isEmpty()).toList();
+        }
+    }
+
+    /**
+     * What waits of an order line.
+     *
+     * @param line as people name it
+     * @param due the day it is wanted; {@link LocalDate#MAX} when none was given
+     * @param pieces how many of it wait
+     * @param undone ids of those that find no rope in the house or on order, where all that is looked at is planned together
+     */
+    public record Line(String line, LocalDate due, int pieces, List<String> undone) {
+        public Line {
+            undone = List.copyOf(undone);
+        }
+    }
+
+    /** Whether all that waits would find rope in the house or on order. */
+    public boolean isRopeForWhatWaits() {
+        return waiting.stream().allMatch(each -> each.undone().isEmpty());
     }
 
     /** Whether today was planned alone, though it was to look further. */

@@ -104,7 +104,10 @@ public final class PlanPage {
         if (view.plan().unplanned().isEmpty() && waiting.isEmpty()) {
             page.paragraph("Every piece is planned.");
         }
-        waiting.forEach(each -> page.paragraph(WaitingWords.of(each)));
+        waiting.forEach(each -> {
+            page.paragraph(WaitingWords.of(each));
+            WaitingWords.undone(each).forEach(page::paragraph);
+        });
         unplanned(page, view);
         Cautions.write(page, notes(view));
         return page.document();

@@ -41,6 +41,7 @@ final class PlanScreen {
     void write(Writing page, boolean firsts) {
         leftOut(page);
         undone(page);
+        undoneAhead(page);
         if (firsts) {
             first(page);
         }
@@ -116,7 +117,7 @@ final class PlanScreen {
             page.paragraph("Planned for today alone: looking ahead to " + horizon.asked()
                     + " leaves more first-class work of today undone.");
         }
-        horizon.waiting().forEach(each -> page.paragraph(WaitingWords.of(each)));
+        horizon.waiting().forEach(each -> page.paragraph(WaitingWords.brief(each)));
         if (horizon.later() > 0) {
             page.paragraph(FindingsPage.count(horizon.later(), "piece") + " more to be cut after " + horizon.until()
                     + ", planned later.");
@@ -136,6 +137,20 @@ final class PlanScreen {
             page.paragraph((shown == 0 ? "Not planned: " : "And ")
                     + FindingsPage.count(more, "piece")
                     + (shown == 0 ? "" : " more not planned") + "; the reasons say why and what would help.");
+        }
+    }
+
+    /** What is not cut ahead, and finds no rope later either. */
+    private void undoneAhead(Writing page) {
+        List<String> paragraphs = view.problem().horizon().waiting().stream()
+                .flatMap(each -> WaitingWords.undone(each).stream())
+                .toList();
+        int shown = Brief.fitting(paragraphs, LINES_UNDONE);
+        paragraphs.subList(0, shown).forEach(page::paragraph);
+        if (shown < paragraphs.size()) {
+            page.paragraph((shown == 0 ? "Not planned: " : "And ")
+                    + FindingsPage.count(paragraphs.size() - shown, "order line")
+                    + (shown == 0 ? "" : " more") + " not cut ahead, without rope; the reasons name them.");
         }
     }
 

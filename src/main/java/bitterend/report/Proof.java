@@ -9,9 +9,14 @@ import bitterend.packing.PlanPrice;
 import bitterend.packing.ReelDraw;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
-/** What is proven of a plan, in plain words: how much of its cost could be avoided at the very most. */
+/**
+ * What is proven of a plan, in plain words: how much of its cost could be avoided at the very most. Ropes of which nothing is
+ * planned cost nothing, and are not counted.
+ */
 public final class Proof {
     /** Costs that differ by less than one minor unit are the same money. */
     private static final Cost SMALLEST_STEP = new Cost(Cost.MILLIS_PER_MINOR);
@@ -23,11 +28,17 @@ public final class Proof {
     private final PlanView view;
     private final Figures figures;
     private final PlanPrice prices;
+    private final Set<String> cut;
+    private final List<Bound> bounds;
 
     public Proof(PlanView view, Figures figures) {
         this.view = view;
         this.figures = figures;
         prices = new PlanPrice(view.problem());
+        cut = view.plan().draws().stream().map(draw -> view.rope(draw).id()).collect(Collectors.toSet());
+        bounds = view.plan().bounds().stream()
+                .filter(bound -> bound.ropes().stream().anyMatch(cut::contains))
+                .toList();
     }
 
     /**
@@ -43,9 +54,9 @@ public final class Proof {
      */
     public record Row(String ropes, String cost, String bound, String avoidable, String metres, String gap) {}
 
-    /** One row for each group of ropes packed together; none when nothing is proven. */
+    /** One row for each group of ropes packed together of which anything is planned; none when nothing is proven. */
     public List<Row> rows() {
-        return view.plan().bounds().stream().map(this::row).toList();
+        return bounds.stream().map(this::row).toList();
     }
 
     /** A bound of nothing on rope that costs something says nothing. */
@@ -55,9 +66,12 @@ public final class Proof {
 
     /** What is proven of the whole plan, in plain words. */
     public String sentence() {
-        List<Bound> known = view.plan().bounds().stream().filter(this::isKnown).toList();
-        List<String> unknown = ropes(
-                view.plan().bounds().stream().filter(bound -> !isKnown(bound)).toList());
+        if (view.plan().draws().isEmpty() && !view.plan().bounds().isEmpty()) {
+            return "Nothing is planned.";
+        }
+        List<Bound> known = bounds.stream().filter(this::isKnown).toList();
+        List<String> unknown =
+                ropes(bounds.stream().filter(bound -> !isKnown(bound)).toList());
         if (known.isEmpty()) {
             return "Whether another plan costs less is not known.";
         }
@@ -80,10 +94,8 @@ public final class Proof {
 
     /** The same without money, for the bench; empty where it would say nothing. */
     public String forTheBench() {
-        List<Bound> best = view.plan().bounds().stream()
-                .filter(this::isKnown)
-                .filter(this::isBest)
-                .toList();
+        List<Bound> best =
+                bounds.stream().filter(this::isKnown).filter(this::isBest).toList();
         return best.isEmpty() ? "" : LengthsPage.sentence(nothingBetter(best) + undone());
     }
 
@@ -93,7 +105,7 @@ public final class Proof {
     }
 
     private String nothingBetter(List<Bound> best) {
-        int all = ropes(view.plan().bounds()).size();
+        int all = ropes(bounds).size();
         int settled = ropes(best).size();
         return (settled == all
                         ? "nothing better exists"
@@ -121,7 +133,7 @@ public final class Proof {
     private String saved(List<Bound> open, boolean alone) {
         Cost avoidable = sum(open, bound -> cost(bound.ropes()).minus(bound.best()));
         int ropes = ropes(open).size();
-        boolean all = ropes == ropes(view.plan().bounds()).size();
+        boolean all = ropes == ropes(bounds).size();
         return "at most " + figures.atMost(avoidable) + " could be saved"
                 + (all ? "" : " on " + (alone ? FindingsPage.count(ropes, "rope") : ropes + " more")) + ", "
                 + figures.percentAtMost(
@@ -136,8 +148,12 @@ public final class Proof {
         return view.plan().unplanned().isEmpty() ? "" : ", among plans that leave no more undone";
     }
 
-    private static List<String> ropes(List<Bound> bounds) {
-        return bounds.stream().flatMap(bound -> bound.ropes().stream()).toList();
+    /** Those of which something is planned. */
+    private List<String> ropes(List<Bound> some) {
+        return some.stream()
+                .flatMap(bound -> bound.ropes().stream())
+                .filter(cut::contains)
+                .toList();
     }
 
     /** What a bound that rests on the search in part is worth by its proof alone. */

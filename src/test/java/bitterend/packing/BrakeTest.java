@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.measure.Length;
+import bitterend.packing.Horizon.Line;
 import bitterend.packing.Horizon.Waiting;
 import java.time.LocalDate;
 import java.util.List;
@@ -21,6 +22,10 @@ final class BrakeTest {
     private static final LocalDate THURSDAY = MONDAY.plusDays(3);
     private static final LocalDate FRIDAY = MONDAY.plusDays(4);
     private static final Brake.Terms NO_URGENT_WORK = new Brake.Terms(4, Map.of(), Map.of());
+
+    /** The order line of the piece of Friday, which may find rope. */
+    private static final List<Line> FRIDAYS =
+            List.of(new Line(piece("friday", 4_000).piece().source().lineId(), FRIDAY, 1, List.of()));
 
     private static PackingProblem held(Sketch sketch, Brake.Terms terms) {
         PackingProblem all = sketch.problem();
@@ -52,7 +57,7 @@ final class BrakeTest {
         PackingProblem held = held(week(9_029), NO_URGENT_WORK);
         assertEquals(List.of("today", "tuesday"), ids(held));
         assertEquals(
-                List.of(new Waiting(Sketch.ROPE, List.of("friday"), THURSDAY, "P-88")),
+                List.of(new Waiting(Sketch.ROPE, List.of("friday"), THURSDAY, "P-88", FRIDAYS)),
                 held.horizon().waiting());
     }
 
@@ -107,7 +112,7 @@ final class BrakeTest {
         PackingProblem held = held(sketch, offered);
         assertEquals(List.of("today", "tuesday"), ids(held));
         assertEquals(
-                new Waiting(Sketch.ROPE, List.of("friday"), THURSDAY, ""),
+                new Waiting(Sketch.ROPE, List.of("friday"), THURSDAY, "", FRIDAYS),
                 held.horizon().waiting().get(0));
         assertEquals(List.of("today"), ids(held(sketch, NO_URGENT_WORK)));
     }

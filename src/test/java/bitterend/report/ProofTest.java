@@ -8,6 +8,7 @@ import bitterend.measure.MoneyText;
 import bitterend.measure.Units;
 import bitterend.packing.Bound;
 import bitterend.packing.CutPlan;
+import bitterend.packing.LengthBook;
 import bitterend.packing.Undone;
 import bitterend.packing.proof.PriceList;
 import bitterend.packing.proof.ProofTree;
@@ -121,6 +122,44 @@ final class ProofTest {
         String said = "Nothing better exists for 1 of 2 ropes (best by search)";
         assertTrue(one.sentence().startsWith(said + "; at most 0.01 EUR"), one.sentence());
         assertTrue(one.forTheBench().startsWith(said + ", among plans"), one.forTheBench());
+    }
+
+    /** Its only reel is on hold: all its work is undone and it costs nothing, which is no proof that anybody did well. */
+    @Test
+    void ropeOfWhichNothingIsPlanned_isNotCounted() {
+        Cost braid = costOf("DB12");
+        Cost wire = costOf("W14");
+        Bound idle = bound(List.of("ES32"), Cost.ZERO, Cost.ZERO);
+        Proof proof = proof(List.of(
+                bound(List.of("DB12"), braid, braid), bound(List.of("W14"), wire.minus(CENT), wire.minus(CENT)), idle));
+        String said = "Nothing better exists for 1 of 2 ropes";
+        assertTrue(
+                proof.sentence().startsWith(said + "; at most 0.01 EUR could be saved on 1 more, "), proof.sentence());
+        assertTrue(proof.forTheBench().startsWith(said + ", among"), proof.forTheBench());
+        assertEquals(
+                List.of("DB12", "W14"),
+                proof.rows().stream().map(Proof.Row::ropes).toList());
+        Bound beside = bound(List.of("DB12", "DB12-G"), braid, braid);
+        String group = proof(List.of(beside, bound(List.of("W14"), wire.minus(CENT), Cost.ZERO)))
+                .sentence();
+        assertTrue(group.startsWith(said + "; "), group);
+    }
+
+    @Test
+    void planOfNothing_provesNothing() {
+        PlanView day = DayOnTheBench.view();
+        CutPlan none = new CutPlan(
+                day.plan().day(),
+                List.of(),
+                day.plan().unplanned(),
+                LengthBook.EMPTY,
+                Cost.ZERO,
+                List.of(bound(Cost.ZERO, Cost.ZERO)));
+        PlanView view = new PlanView(day.shop(), day.problem(), none, Map.of(), List.of());
+        Proof proof = new Proof(view, new Figures(Units.METRIC, new MoneyText("EUR", 2)));
+        assertEquals("Nothing is planned.", proof.sentence());
+        assertEquals("", proof.forTheBench());
+        assertEquals(List.of(), proof.rows());
     }
 
     /** A pair that must be of one lot adds to the cost of what the duals prove, and to nothing that cases prove. */

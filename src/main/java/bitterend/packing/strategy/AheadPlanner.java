@@ -17,10 +17,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Plans a day that looks ahead, in several ways where it must. As far ahead as was asked; without what the brake holds back of
- * the ropes of which the plan would cut any of that today, where what comes off rope on order stays promised; and today alone,
+ * the ropes of which the plan would cut any of that today, where what comes off rope on order stays promised, and what finds no rope even so is told; and today alone,
  * where the plan leaves first-class work of today undone and today alone leaves less of it.
  */
 public final class AheadPlanner {
@@ -78,9 +79,12 @@ public final class AheadPlanner {
         int last = alone ? BEFORE_TODAY_ALONE : QUARTERS;
         List<Waiting> all = held.horizon().waiting();
         Planned planned = planned(near, all.isEmpty() ? last : BEFORE_THE_BRAKE);
+        Set<String> undone = undone(planned.plan());
         Map<String, Set<String>> out = new TreeMap<>();
         for (int round = 1; takeOut(planned, all, out); round++) {
-            planned = round > ROUNDS ? planned(held, last) : planned(without(near, all, out), BEFORE_THE_BRAKE);
+            planned = round > ROUNDS
+                    ? planned(Brake.without(near, all, undone), last)
+                    : planned(without(near, all, out, undone), BEFORE_THE_BRAKE);
         }
         return planned;
     }
@@ -89,7 +93,8 @@ public final class AheadPlanner {
         return new Planned(problem, engine.plan(problem, quarters));
     }
 
-    private static PackingProblem without(PackingProblem near, List<Waiting> all, Map<String, Set<String>> out) {
+    private static PackingProblem without(
+            PackingProblem near, List<Waiting> all, Map<String, Set<String>> out, Set<String> undone) {
         List<Waiting> waiting = new ArrayList<>();
         for (Waiting each : all) {
             Set<String> pieces = out.getOrDefault(each.rope(), Set.of());
@@ -101,7 +106,7 @@ public final class AheadPlanner {
                         each.order()));
             }
         }
-        return Brake.without(near, waiting);
+        return Brake.without(near, waiting, undone);
     }
 
     /**
@@ -148,10 +153,13 @@ public final class AheadPlanner {
                         urgency.classOf(piece) == 1 && days.lastFor(piece).equals(near.day()));
     }
 
+    private static Set<String> undone(CutPlan plan) {
+        return plan.unplanned().stream().map(Unplanned::piece).collect(Collectors.toSet());
+    }
+
     /** The weight of first-class pieces that must be cut today and are not planned. */
     private static long undoneToday(PackingProblem near, CutPlan plan) {
-        Set<String> undone = new HashSet<>();
-        plan.unplanned().stream().map(Unplanned::piece).forEach(undone::add);
+        Set<String> undone = undone(plan);
         CutDays days = new CutDays(near);
         Urgency urgency = new Urgency(near);
         return near.pieces().stream()

@@ -61,7 +61,7 @@ public final class AskPlan {
         record Later(LocalDate cutBy, LocalDate until) implements About {}
 
         /** The plan does not look at it, since rope is short and it need not be cut today. */
-        record Waits(Horizon.Waiting what) implements About {}
+        record Waits(String piece, Horizon.Waiting what) implements About {}
 
         /**
          * No piece and no reel is called that.
@@ -96,7 +96,7 @@ public final class AskPlan {
 
     private Optional<About> later(String id) {
         Horizon horizon = problem.horizon();
-        Optional<About> waits = horizon.waitingOf(id).map(About.Waits::new);
+        Optional<About> waits = horizon.waitingOf(id).map(what -> new About.Waits(id, what));
         return waits.isPresent()
                 ? waits
                 : shop.shop().pieces().stream()

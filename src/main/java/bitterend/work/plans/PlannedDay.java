@@ -61,8 +61,10 @@ public record PlannedDay(
         return Optional.ofNullable(since);
     }
 
-    /** Whether all work that is ordered is planned. */
+    /** Whether all work that is ordered is planned, or waits for rope that is there or on order. */
     public boolean isWhole() {
-        return plan.plan().unplanned().isEmpty() && plan.made().leftOut().isEmpty();
+        return plan.plan().unplanned().isEmpty()
+                && problem.horizon().isRopeForWhatWaits()
+                && plan.made().leftOut().isEmpty();
     }
 }

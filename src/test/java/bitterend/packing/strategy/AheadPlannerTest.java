@@ -128,6 +128,34 @@ final class AheadPlannerTest {
                         .toList());
     }
 
+    /** Two of Friday want 4 m each, and 5.99 m are left: one of them finds no rope, whichever is cut first. */
+    @Test
+    void workThatWaits_andFindsNoRopeEvenWithoutWaiting_isTold() {
+        Sketch sketch = new Sketch()
+                .prices(FETCHING)
+                .with(reel("R1", 8_000))
+                .with(piece("today", 2_000).due(MONDAY))
+                .with(piece("one", 4_000).due(FRIDAY).order("G-7"))
+                .with(piece("two", 4_000).due(FRIDAY).order("G-7"));
+        AheadPlanner.Planned planned = plan(sketch, new Brake.Terms(4, Map.of(), Map.of()));
+        assertEquals(List.of("one", "two"), waiting(planned));
+        assertFalse(planned.problem().horizon().isRopeForWhatWaits());
+        Horizon.Line line =
+                planned.problem().horizon().waiting().get(0).undone().get(0);
+        assertEquals(2, line.pieces());
+        assertEquals(FRIDAY, line.due());
+        assertEquals(1, line.undone().size());
+    }
+
+    /** It is kept rope from, and there is enough for it: nobody is alarmed. */
+    @Test
+    void workThatWaits_andFindsRope_isNotToldAsUndone() {
+        AheadPlanner.Planned planned =
+                plan(shared(), new Brake.Terms(4, Map.of(Sketch.ROPE, new Length(400)), Map.of()));
+        assertEquals(List.of("friday"), waiting(planned));
+        assertTrue(planned.problem().horizon().isRopeForWhatWaits());
+    }
+
     private static List<String> waiting(AheadPlanner.Planned planned) {
         return planned.problem().horizon().waiting().stream()
                 .flatMap(each -> each.pieces().stream())
