@@ -62,7 +62,7 @@ final class StockCountCommand implements Callable<Integer> {
             index = "2",
             arity = "0..1",
             paramLabel = "LENGTH",
-            converter = Typed.RopeAsTyped.class,
+            converter = Typed.CountedRope.class,
             description = "How long it is.")
     private @Nullable Written length;
 

@@ -116,6 +116,25 @@ final class Typed {
         }
     }
 
+    /** What was counted of a reel, as it was typed; a reel without rope is no count of one. */
+    static final class CountedRope extends Value<Written> {
+        CountedRope() {
+            super(CountedRope::read);
+        }
+
+        private static Parsed<Written> read(String text) {
+            boolean nothing = StockText.allowance(text)
+                    .value()
+                    .filter(length -> !length.isPositive())
+                    .isPresent();
+            return nothing
+                    ? Parsed.refused(
+                            "a length above 0; a reel that is empty is written off: bitterend stock condemn SHOP"
+                                    + " REEL, or is booked by a list with the word empty: bitterend stock count SHOP --file FILE")
+                    : StockText.asTyped(text);
+        }
+    }
+
     /** A length that may be nothing. */
     static final class Allowance extends Value<Length> {
         Allowance() {

@@ -1,6 +1,5 @@
 package bitterend.day;
 
-import bitterend.measure.FineLength;
 import bitterend.measure.Moments;
 import bitterend.measure.Sentence;
 import bitterend.packing.Cut;
@@ -118,7 +117,7 @@ public record ReelSince(List<Movement> history, long seen, String plan, SameStep
         Sentence told = Sentence.of("reel " + entry.reel() + ": " + entry.kind().word() + " on "
                 + Moments.text(movement.at()) + " by " + movement.who() + " (event " + movement.event() + ")");
         Sentence changed =
-                by == 0 ? told : told.and(", which changed its length by ").and(FineLength.ofMillimetres(by));
+                by == 0 ? told : told.and(", which changed its length by ").and(movement.by());
         return changed.and(entry.note().isEmpty() ? "" : ": " + entry.note());
     }
 }

@@ -26,7 +26,7 @@ public final class ChangeWords {
         List<String> lines = new ArrayList<>();
         for (Changes.Change change : changes.subList(0, shown)) {
             lines.add(change.piece() + ": " + place(change.was()) + " -> " + place(change.now()) + ": "
-                    + figures.sentence(change.why()));
+                    + figures.sentence(change.why().without(change.piece() + " ")));
         }
         if (shown < changes.size()) {
             lines.add("and " + (changes.size() - shown) + " more pieces.");

@@ -79,7 +79,7 @@ final class ChangesBlock {
                     change.piece(),
                     change.was().isEmpty() ? "not planned" : change.was(),
                     change.now().isEmpty() ? "not planned" : change.now(),
-                    figures.sentence(change.why()));
+                    figures.sentence(change.why().without(change.piece() + " ")));
         }
         return table;
     }

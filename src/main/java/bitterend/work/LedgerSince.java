@@ -66,11 +66,12 @@ final class LedgerSince {
         Optional<Movement> hold = since.hold();
         since.others().stream()
                 .filter(movement -> hold.filter(movement::equals).isEmpty())
-                .map(movement -> remark(movement, since.changesTheRope(movement)))
+                .map(movement -> remark(movement, since))
                 .forEach(remarks::add);
         hold.ifPresent(held -> remarks.add(Remark.hold(reel, ReelSince.told(held))));
         if (!since.changes().isEmpty()) {
             tooShort(history, since, draw).ifPresent(remarks::add);
+            remarks.addAll(FlawsSince.in(since, draw));
         }
         return remarks;
     }
@@ -106,10 +107,11 @@ final class LedgerSince {
                         Remark.About.ANYTHING));
     }
 
-    private static Remark remark(Movement movement, boolean bars) {
+    private static Remark remark(Movement movement, ReelSince since) {
         String reel = movement.entry().reel();
+        boolean bars = since.changesTheRope(movement);
         boolean counted = bars && movement.entry().kind() == Kind.COUNTED;
-        return new Remark(reel, "", told(movement), bars, counted ? Remark.About.COUNT : Remark.About.ANYTHING);
+        return new Remark(reel, "", told(movement, since), bars, counted ? Remark.About.COUNT : Remark.About.ANYTHING);
     }
 
     /** How far the reel is posted from this plan. */
@@ -124,12 +126,14 @@ final class LedgerSince {
         return Optional.of(Remark.posted(draw.reel(), "reel " + draw.reel() + ": " + far));
     }
 
-    private static Sentence told(Movement movement) {
+    private static Sentence told(Movement movement, ReelSince since) {
         Movement.Entry entry = movement.entry();
         String place = entry.after().where().place();
-        return entry.kind() == Kind.MOVED && !place.isEmpty()
-                ? Sentence.of("reel " + entry.reel() + ": moved to " + place + " on " + Moments.text(movement.at())
-                        + " by " + movement.who())
-                : ReelSince.told(movement);
+        if (entry.kind() == Kind.MOVED && !place.isEmpty()) {
+            return Sentence.of("reel " + entry.reel() + ": moved to " + place + " on " + Moments.text(movement.at())
+                    + " by " + movement.who());
+        }
+        Sentence found = entry.kind() == Kind.FLAW_FOUND ? FlawsSince.found(movement, since.history()) : Sentence.NONE;
+        return ReelSince.told(movement).and(found.isEmpty() ? "" : ": ").and(found);
     }
 }

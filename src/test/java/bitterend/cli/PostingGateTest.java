@@ -134,7 +134,7 @@ final class PostingGateTest {
     @Test
     void reelThatOthersCut_isBookedCutByCutAsPrinted() {
         run(0, "stock", "cut", shop, "R1", "2 m", "--for", "a passing sloop");
-        Run refused = refused("which changed its length by -2010 mm", "--reel", "R1");
+        Run refused = refused("which changed its length by -2.010 m", "--reel", "R1");
         int from = refused.err().indexOf("before anything is planned anew");
         assertTrue(from > 0 && from < refused.err().indexOf("bitterend plan " + shop + " --from 1"), refused.err());
         refused.err()

@@ -378,7 +378,7 @@ final class StockBenchTest {
         run(0, "stock", "count", shop, "R1", "59 m");
         Run refused = run(5, "stock", "post", shop, "--all");
         String event =
-                refused.err().replaceAll("(?s).*\\(event (\\d+)\\), which changed its length by -1000 mm.*", "$1");
+                refused.err().replaceAll("(?s).*\\(event (\\d+)\\), which changed its length by -1\\.000 m.*", "$1");
         run(0, "stock", "undo", shop, event);
         post("--all");
     }

@@ -145,6 +145,16 @@ final class StockCountTest {
     }
 
     @Test
+    void reelWithoutRope_isNoCount_andSaysHowItIsBooked() {
+        for (String nothing : List.of("0", "0 m", "0 mm")) {
+            Run refused = run(2, "count", "E7", nothing);
+            assertTrue(refused.err().contains("bitterend stock condemn SHOP REEL"), refused.err());
+            assertTrue(refused.err().contains("the word empty"), refused.err());
+        }
+        assertFalse(run(2, "count", "E7", "-1 m").err().contains("condemn"), "no reel holds less than nothing");
+    }
+
+    @Test
     void answer_isOneDocumentForPrograms() throws IOException {
         String json = run(0, "count", "--file", filled(Map.of("E7", "60.5 m")), "--accept", "--json")
                 .out();

@@ -156,7 +156,7 @@ final class ReelSinceTest {
                 ReelSince.told(moved).toString());
         Movement shorter = add(Kind.COUNTED, PLAIN.reel(), false, Movement.Origin.NONE, -40);
         assertTrue(
-                ReelSince.told(shorter).toString().contains(", which changed its length by -40 mm: why"),
+                ReelSince.told(shorter).toString().contains(", which changed its length by -0.040 m: why"),
                 "" + ReelSince.told(shorter));
     }
 }
