@@ -75,7 +75,10 @@ public final class FewestReels {
         return !plan.isEmpty() || denial.isPresent();
     }
 
-    /** One search by each rule, in turn; from the second lap on, before each, one more that tries sides. */
+    /**
+     * One search by each rule, in turn; from the second lap on one more that tries sides: before it where reels need not be full,
+     * else behind it, since it finds plans later.
+     */
     private final class Race {
         private final ReelQuestion of;
         private final List<Tree> trees = new ArrayList<>();
@@ -108,9 +111,13 @@ public final class FewestReels {
         }
 
         boolean lap(Budget budget) {
-            for (int t = 0; t < trees.size() && !budget.over(); t++) {
-                if ((laps > 0 && isAnsweredBy(trying.get(t), SIDES * length, budget))
-                        || isAnsweredBy(trees.get(t), length, budget)) {
+            for (int t = 0; t < trees.size(); t++) {
+                Tree plain = trees.get(t);
+                Tree tries = trying.get(t);
+                boolean answered = of.waste > 0
+                        ? tries(tries, budget) || isAnsweredBy(plain, length, budget)
+                        : isAnsweredBy(plain, length, budget) || tries(tries, budget);
+                if (answered) {
                     return true;
                 }
             }
@@ -119,6 +126,11 @@ public final class FewestReels {
                 length *= LONGER;
             }
             return false;
+        }
+
+        /** Not in the first lap: where few nodes are enough it costs more than it saves. */
+        private boolean tries(Tree tree, Budget budget) {
+            return laps > 0 && isAnsweredBy(tree, SIDES * length, budget);
         }
 
         private boolean isAnsweredBy(Tree tree, int nodes, Budget budget) {
