@@ -7,7 +7,7 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
-import bitterend.packing.Words;
+import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Takers;
 import bitterend.packing.bench.Workbench;
@@ -57,12 +57,7 @@ final class Help {
         }
         List<Reason> shown = new ArrayList<>(help.subList(0, Math.min(SHOWN, help.size())));
         shown.addAll(onOrder());
-        shown.add(new Reason(
-                Rule.PLANNED,
-                Sentence.of("receive at least ")
-                        .and(piece.cut())
-                        .and(" of " + piece.orderedRope() + " in one length"
-                                + Words.withCertificate(piece.certificate()))));
+        shown.add(new Reason(Rule.PLANNED, new WantedRope(problem, piece).receive()));
         return shown;
     }
 

@@ -7,6 +7,7 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
+import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
@@ -95,7 +96,7 @@ final class BarredReels {
     }
 
     private boolean hasRoom(Reel reel, Piece piece) {
-        List<Piece> all = piece.isMatched() ? setOf(piece) : List.of(piece);
+        List<Piece> all = new WantedRope(problem, piece).together();
         long lengths = all.stream().mapToLong(each -> lengthOn(reel, each)).sum();
         return reel.runs().stream()
                 .mapToInt(run -> bench.numberOf(new RunId(reel.id(), run.index())))
@@ -104,12 +105,5 @@ final class BarredReels {
 
     private static long lengthOn(Reel reel, Piece piece) {
         return piece.lengthOn(reel.rope()).orElse(piece.cut()).mm();
-    }
-
-    /** All pieces of the set of a piece that are to be cut. */
-    List<Piece> setOf(Piece piece) {
-        return problem.pieces().stream()
-                .filter(other -> other.matching().set().equals(piece.matching().set()))
-                .toList();
     }
 }

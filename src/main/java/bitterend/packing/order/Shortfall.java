@@ -11,14 +11,13 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Unplanned;
-import bitterend.packing.Words;
+import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Takers;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -109,12 +108,11 @@ final class Shortfall {
 
     private Unplanned setUnplaced(Piece piece) {
         boolean oneReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
-        List<Piece> set = barred.setOf(piece);
-        Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
-        Length room = withCuts(wanted, set);
+        WantedRope wanted = new WantedRope(problem, piece);
         List<BarredReels.Bar> bars = barred.toBeGivenFree(piece);
-        Sentence sentence = Sentence.of("set " + piece.matching().set() + " (" + set.size() + " pieces, ")
-                .and(wanted)
+        Sentence sentence = Sentence.of("set " + piece.matching().set() + " ("
+                        + wanted.together().size() + " pieces, ")
+                .and(wanted.inPieces())
                 .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
                 .and(takers.whoTook(homesOf(piece)))
                 .and(inTheHouse(piece, bars));
@@ -122,7 +120,7 @@ final class Shortfall {
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
                 sentence,
-                Sentence.of(barred.settle(bars)).and(receive(piece, room)));
+                Sentence.of(barred.settle(bars)).and(wanted.receive()));
     }
 
     private Unplanned usedUp(Piece piece, List<Reel> allowed) {
@@ -191,21 +189,8 @@ final class Shortfall {
                 .orElse(Length.ZERO);
     }
 
-    private static Sentence receive(Piece piece) {
-        return receive(piece, piece.cut());
-    }
-
-    /** What pieces take together off one length, with what is lost at the cuts between them. */
-    private Length withCuts(Length pieces, List<Piece> set) {
-        long loss =
-                Arrays.stream(homesOf(set.get(0))).mapToLong(bench::loss).max().orElse(0);
-        return pieces.plus(new Length(loss).times(set.size() - 1));
-    }
-
-    private static Sentence receive(Piece piece, Length length) {
-        return Sentence.of("receive at least ")
-                .and(length)
-                .and(" of " + piece.orderedRope() + " in one length" + Words.withCertificate(piece.certificate()));
+    private Sentence receive(Piece piece) {
+        return new WantedRope(problem, piece).receive();
     }
 
     private static Unplanned say(Piece piece, Rule rule, Sentence sentence, Sentence help) {

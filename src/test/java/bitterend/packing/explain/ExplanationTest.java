@@ -97,7 +97,7 @@ final class ExplanationTest {
         assertEquals(
                 List.of(
                         "K2 (lot L2) would do for the set if this were settled: K2 is on hold",
-                        "receive 4.000 m of white in one lot"),
+                        "receive at least 4.010 m of white in one length, for set S (2 pieces)"),
                 answer.help().stream()
                         .map(Reason::sentence)
                         .map(Sentence::exact)
@@ -158,7 +158,7 @@ final class ExplanationTest {
         assertEquals(
                 List.of(
                         "order B-7 would do for the set: 4.010 m of white, expected 2026-03-04",
-                        "receive 4.000 m of white in one length"),
+                        "receive at least 4.010 m of white in one length, for set S (2 pieces)"),
                 explanation.piece("P1").orElseThrow().help().stream()
                         .map(Reason::sentence)
                         .map(Sentence::exact)

@@ -25,6 +25,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** What would help is what helps: followed to the letter it frees the work that it is said of. A cut loses a centimetre. */
 final class ShortfallTest {
+    private static final String WHOLE_PAIR = "receive at least 8.010 m of R in one length, for set S (2 pieces)";
+
     private static PlainShop threeSlings(Bond bond) {
         Matching set = new Matching("S", bond);
         return PlainShop.of(10, 1_000)
@@ -43,7 +45,7 @@ final class ShortfallTest {
         CutPlan plan = new CuttingOrder(threeSlings(bond).problem()).plan(Packing.EMPTY);
         assertEquals(3, plan.unplanned().size());
         assertEquals(
-                "receive at least 12.020 m of R in one length",
+                "receive at least 12.020 m of R in one length, for set S (3 pieces)",
                 plan.unplanned().get(0).help().exact());
         assertEquals(3, planned(threeSlings(bond).reel("B", 12_020)));
         // in one lot the reel beside it takes one of them
@@ -166,10 +168,10 @@ final class ShortfallTest {
                 .piece("1/1.1-1", "1", 4_000, PlainShop.DAY, set)
                 .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
         assertEquals(
-                "receive at least 8.010 m of R in one length",
+                "receive at least 8.010 m of R in one length, for set S (2 pieces)",
                 unplanned(shop, Map.of()).help().exact());
         assertEquals(
-                "release C, or receive at least 8.010 m of R in one length",
+                "release C, or receive at least 8.010 m of R in one length, for set S (2 pieces)",
                 unplanned(shop.reel(kept("C", 8_010, Custody.FREE.onHold())), Map.of())
                         .help()
                         .exact());
@@ -186,7 +188,26 @@ final class ShortfallTest {
                     .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
             String help = unplanned(shop, Map.of()).help().exact();
             assertEquals(length == 8_010, help.startsWith("release B, or "), help);
+            assertTrue(help.endsWith(WHOLE_PAIR), help);
         }
+    }
+
+    /** Whatever stands in the way, what is received for one piece of a set alone would help nobody. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Bond.class,
+            names = {"ONE_LOT", "ONE_REEL"})
+    void set_isToldItsWholeLengthBeforeAnyRopeIsReceived(Bond bond) {
+        Matching set = new Matching("S", bond);
+        PlainShop shop = PlainShop.of(10, 1_000)
+                .piece("1/1.1-1", "1", 4_000, PlainShop.DAY, set)
+                .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
+        assertEquals(WHOLE_PAIR, unplanned(shop, Map.of()).help().exact());
+        assertEquals(
+                WHOLE_PAIR, unplanned(shop.reel("A", 3_000), Map.of()).help().exact());
+        assertEquals(
+                WHOLE_PAIR, unplanned(shop.reel("B", 4_600), Map.of()).help().exact());
+        assertEquals(2, planned(shop.reel("C", 8_010)));
     }
 
     private static Unplanned unplanned(PlainShop shop, Map<String, RunId> places) {
