@@ -3,6 +3,7 @@ package bitterend.packing;
 import bitterend.demand.Piece;
 import bitterend.measure.Length;
 import bitterend.measure.Sentence;
+import bitterend.stock.Reel;
 import java.util.Comparator;
 import java.util.List;
 
@@ -34,16 +35,22 @@ public final class WantedRope {
         return together.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
     }
 
-    /** What they take off one length of the rope as ordered: with what is lost at the cuts between them. */
-    private Length inOneLength() {
-        Length loss = problem.rope(piece.orderedRope()).cutting().loss();
-        return inPieces().plus(loss.times(together.size() - 1));
+    /** What they take together off one run of a reel that they may come off, with what is lost at the cuts between them. */
+    public Length takesOn(Reel reel) {
+        Length lengths = together.stream()
+                .map(each -> each.lengthOn(reel.rope()).orElse(each.cut()))
+                .reduce(Length.ZERO, Length::plus);
+        return withCuts(lengths, reel.rope());
+    }
+
+    private Length withCuts(Length lengths, String rope) {
+        return lengths.plus(problem.rope(rope).cutting().loss().times(together.size() - 1));
     }
 
     /** One length to receive that serves: {@code receive at least 12.020 m of R in one length, for set S (3 pieces)}. */
     public Sentence receive() {
         return Sentence.of("receive at least ")
-                .and(inOneLength())
+                .and(withCuts(inPieces(), piece.orderedRope()))
                 .and(" of " + piece.orderedRope() + " in one length" + Words.withCertificate(piece.certificate()))
                 .and(
                         together.size() > 1

@@ -12,6 +12,7 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.RopeToCount;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
@@ -107,8 +108,9 @@ final class SetQuestion {
                 help.addAll(toSettle(holder));
             }
         }
+        help.addAll(onOrder());
+        new RopeToCount(bench, rack).before(wanted).ifPresent(told -> help.add(new Reason(Rule.CLEAR_OF_FLAWS, told)));
         if (piece.matching().begun().isEmpty()) {
-            help.addAll(onOrder());
             help.add(new Reason(Rule.PLANNED, wanted.receive()));
         } else {
             help.add(new Reason(

@@ -96,14 +96,9 @@ final class BarredReels {
     }
 
     private boolean hasRoom(Reel reel, Piece piece) {
-        List<Piece> all = new WantedRope(problem, piece).together();
-        long lengths = all.stream().mapToLong(each -> lengthOn(reel, each)).sum();
+        long taken = new WantedRope(problem, piece).takesOn(reel).mm();
         return reel.runs().stream()
                 .mapToInt(run -> bench.numberOf(new RunId(reel.id(), run.index())))
-                .anyMatch(run -> rack.free(run) >= lengths + (all.size() - 1) * bench.loss(run));
-    }
-
-    private static long lengthOn(Reel reel, Piece piece) {
-        return piece.lengthOn(reel.rope()).orElse(piece.cut()).mm();
+                .anyMatch(run -> rack.free(run) >= taken);
     }
 }

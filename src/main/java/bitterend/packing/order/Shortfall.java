@@ -13,6 +13,7 @@ import bitterend.packing.RunId;
 import bitterend.packing.Unplanned;
 import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.RopeToCount;
 import bitterend.packing.bench.Takers;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
@@ -29,6 +30,7 @@ final class Shortfall {
     private final Eligibility rules;
     private final Takers takers;
     private final BarredReels barred;
+    private final RopeToCount count;
 
     Shortfall(Workbench bench, RackState rack) {
         this.problem = bench.problem();
@@ -37,6 +39,7 @@ final class Shortfall {
         rules = new Eligibility(problem);
         takers = new Takers(bench, rack);
         barred = new BarredReels(bench, rack, rules);
+        count = new RopeToCount(bench, rack);
     }
 
     /** Every unplanned piece with its reason, by piece id. */
@@ -50,7 +53,7 @@ final class Shortfall {
 
     private Unplanned explain(Piece piece) {
         if (!piece.matching().begun().isEmpty()) {
-            return new BegunShortfall(problem, rules).of(piece);
+            return new BegunShortfall(problem, rules).of(piece, countFirst(new WantedRope(problem, piece)));
         }
         List<Reel> ofRope = problem.reels().stream()
                 .filter(reel -> rules.sameRope(piece, reel).isEmpty())
@@ -120,7 +123,7 @@ final class Shortfall {
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
                 sentence,
-                Sentence.of(barred.settle(bars)).and(wanted.receive()));
+                Sentence.of(barred.settle(bars)).and(receive(wanted)));
     }
 
     private Unplanned usedUp(Piece piece, List<Reel> allowed) {
@@ -190,7 +193,16 @@ final class Shortfall {
     }
 
     private Sentence receive(Piece piece) {
-        return new WantedRope(problem, piece).receive();
+        return receive(new WantedRope(problem, piece));
+    }
+
+    /** Rope to receive, and before it rope to count: nobody buys what may be there. */
+    private Sentence receive(WantedRope wanted) {
+        return countFirst(wanted).and(wanted.receive());
+    }
+
+    private Sentence countFirst(WantedRope wanted) {
+        return count.before(wanted).map(told -> told.and(", or ")).orElse(Sentence.NONE);
     }
 
     private static Unplanned say(Piece piece, Rule rule, Sentence sentence, Sentence help) {

@@ -230,6 +230,22 @@ final class ExplanationTest {
     }
 
     @Test
+    void ropeThatIsProbablyThere_isToBeCountedBeforeAnyIsReceived() {
+        String count = "5.000 m is probably left on K1 beside the other work: count it first (stock count)";
+        Sketch one = new Sketch().with(reel("K1", 5_000).uncertain(1_000)).with(piece("P1", 4_500));
+        assertEquals(
+                List.of(count, "receive at least 4.500 m of white in one length"),
+                told(ask("P1", one).help()));
+        Sketch set = new Sketch()
+                .with(reel("K1", 5_000).uncertain(1_000))
+                .with(piece("P1", 2_000).set("S", Bond.ONE_REEL))
+                .with(piece("P2", 2_000).set("S", Bond.ONE_REEL));
+        assertEquals(
+                List.of(count, "receive at least 4.010 m of white in one length, for set S (2 pieces)"),
+                told(ask("P1", set).help()));
+    }
+
+    @Test
     void unplannedPiece_isToldNothingOfOtherRope() {
         PieceAnswer answer = ask(
                 "P1",
