@@ -20,6 +20,7 @@ public final class ReelSketch {
     private LocalDate received = LocalDate.MIN;
     private Reel.Custody custody = Reel.Custody.FREE;
     private boolean full;
+    private long lessMm;
 
     private ReelSketch(String id, long mm) {
         this.id = id;
@@ -65,6 +66,12 @@ public final class ReelSketch {
         return this;
     }
 
+    /** It may be so much shorter. */
+    public ReelSketch uncertain(long byMm) {
+        lessMm = byMm;
+        return this;
+    }
+
     public ReelSketch onHold() {
         custody = new Reel.Custody("", Reel.State.ON_HOLD, "");
         return this;
@@ -90,7 +97,7 @@ public final class ReelSketch {
 
     public Reel reel() {
         Reel.Contents contents =
-                new Reel.Contents(new Length(mm), Length.ZERO, Length.ZERO, Length.ZERO, Reel.Known.METERED);
+                new Reel.Contents(new Length(mm), new Length(lessMm), Length.ZERO, Length.ZERO, Reel.Known.METERED);
         Reel.Papers papers = new Reel.Papers(certificate, certificate.isEmpty() ? "" : "1", useBy, received);
         return new Reel(id, rope, lot, contents, flaws, papers, custody, full, Reel.Where.UNKNOWN);
     }

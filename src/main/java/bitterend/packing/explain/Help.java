@@ -7,8 +7,9 @@ import bitterend.packing.PackingProblem;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
-import bitterend.packing.Words;
+import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.RopeToCount;
 import bitterend.packing.bench.Takers;
 import bitterend.packing.bench.Workbench;
 import bitterend.packing.explain.PieceAnswer.Elsewhere;
@@ -57,12 +58,9 @@ final class Help {
         }
         List<Reason> shown = new ArrayList<>(help.subList(0, Math.min(SHOWN, help.size())));
         shown.addAll(onOrder());
-        shown.add(new Reason(
-                Rule.PLANNED,
-                Sentence.of("receive at least ")
-                        .and(piece.cut())
-                        .and(" of " + piece.orderedRope() + " in one length"
-                                + Words.withCertificate(piece.certificate()))));
+        WantedRope wanted = new WantedRope(problem, piece);
+        new RopeToCount(bench, rack).before(wanted).ifPresent(told -> shown.add(new Reason(Rule.CLEAR_OF_FLAWS, told)));
+        shown.add(new Reason(Rule.PLANNED, wanted.receive()));
         return shown;
     }
 

@@ -4,19 +4,18 @@ import bitterend.demand.CutMate;
 import bitterend.demand.Piece;
 import bitterend.demand.Piece.Bond;
 import bitterend.finding.NaturalOrder;
-import bitterend.measure.Length;
 import bitterend.measure.Sentence;
 import bitterend.packing.Eligibility;
 import bitterend.packing.PackingProblem;
 import bitterend.packing.PlanPrice;
 import bitterend.packing.Reason;
 import bitterend.packing.Rule;
-import bitterend.packing.Words;
+import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.RopeToCount;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +30,7 @@ final class SetQuestion {
     private final RackState rack;
     private final Piece piece;
     private final Eligibility rules;
+    private final WantedRope wanted;
     private final List<Piece> rest;
     private final Map<String, List<Reel>> holders;
 
@@ -40,11 +40,8 @@ final class SetQuestion {
         this.rack = rack;
         this.piece = piece;
         rules = new Eligibility(problem);
-        rest = problem.pieces().stream()
-                .filter(other -> piece.isMatched()
-                        && other.matching().set().equals(piece.matching().set()))
-                .sorted(Comparator.comparing(Piece::cut).reversed().thenComparing(Piece::id))
-                .toList();
+        wanted = new WantedRope(problem, piece);
+        rest = piece.isMatched() ? wanted.together() : List.of();
         holders = problem.reels().stream()
                 .filter(reel -> rules.sameRope(piece, reel).isEmpty())
                 .filter(reel -> rules.begunSet(piece, reel).isEmpty())
@@ -64,13 +61,13 @@ final class SetQuestion {
 
     /** What the set is, and what it is bound to. */
     Reason told() {
-        Length wanted = wanted();
         String open = rest.size() == 1 ? "1 piece" : rest.size() + " pieces";
         List<CutMate> cut = piece.matching().begun();
         String set = "set " + piece.matching().set() + ": ";
         if (cut.isEmpty()) {
             return new Reason(
-                    rule(), Sentence.of(set + open + ", ").and(wanted).and(" in all, to come off " + one(bond())));
+                    rule(),
+                    Sentence.of(set + open + ", ").and(wanted.inPieces()).and(" in all, to come off " + one(bond())));
         }
         boolean toTheReel = bond() == Bond.ONE_REEL;
         String origins = cut.stream()
@@ -82,7 +79,7 @@ final class SetQuestion {
                 Rule.BEGUN_SET,
                 Sentence.of(set + (cut.size() == 1 ? "1 piece is" : cut.size() + " pieces are") + " cut, off " + origins
                                 + "; " + open + ", ")
-                        .and(wanted)
+                        .and(wanted.inPieces())
                         .and(" in all, " + (rest.size() == 1 ? "is" : "are") + " left and must match"));
     }
 
@@ -111,14 +108,10 @@ final class SetQuestion {
                 help.addAll(toSettle(holder));
             }
         }
+        help.addAll(onOrder());
+        new RopeToCount(bench, rack).before(wanted).ifPresent(told -> help.add(new Reason(Rule.CLEAR_OF_FLAWS, told)));
         if (piece.matching().begun().isEmpty()) {
-            help.addAll(onOrder());
-            help.add(new Reason(
-                    Rule.PLANNED,
-                    Sentence.of("receive ")
-                            .and(wanted())
-                            .and(" of " + piece.orderedRope() + " in one "
-                                    + (bond() == Bond.ONE_REEL ? "length" : "lot") + papers())));
+            help.add(new Reason(Rule.PLANNED, wanted.receive()));
         } else {
             help.add(new Reason(
                     Rule.BEGUN_SET,
@@ -144,14 +137,6 @@ final class SetQuestion {
                                         .and(bar.sentence()))))
                 .distinct()
                 .toList();
-    }
-
-    private Length wanted() {
-        return rest.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
-    }
-
-    private String papers() {
-        return Words.withCertificate(piece.certificate());
     }
 
     private List<Reason> bars(Piece each, Reel reel) {

@@ -7,6 +7,7 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Urgency;
+import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
@@ -95,21 +96,9 @@ final class BarredReels {
     }
 
     private boolean hasRoom(Reel reel, Piece piece) {
-        List<Piece> all = piece.isMatched() ? setOf(piece) : List.of(piece);
-        long lengths = all.stream().mapToLong(each -> lengthOn(reel, each)).sum();
+        long taken = new WantedRope(problem, piece).takesOn(reel).mm();
         return reel.runs().stream()
                 .mapToInt(run -> bench.numberOf(new RunId(reel.id(), run.index())))
-                .anyMatch(run -> rack.free(run) >= lengths + (all.size() - 1) * bench.loss(run));
-    }
-
-    private static long lengthOn(Reel reel, Piece piece) {
-        return piece.lengthOn(reel.rope()).orElse(piece.cut()).mm();
-    }
-
-    /** All pieces of the set of a piece that are to be cut. */
-    List<Piece> setOf(Piece piece) {
-        return problem.pieces().stream()
-                .filter(other -> other.matching().set().equals(piece.matching().set()))
-                .toList();
+                .anyMatch(run -> rack.free(run) >= taken);
     }
 }

@@ -24,7 +24,13 @@ final class BegunShortfall {
         this.rules = rules;
     }
 
-    Unplanned of(Piece piece) {
+    /** @param first what is to be done before rope is looked for, with its "or"; empty for nothing */
+    Unplanned of(Piece piece, Sentence first) {
+        Unplanned left = of(piece);
+        return new Unplanned(left.piece(), left.reason(), first.and(left.help()));
+    }
+
+    private Unplanned of(Piece piece) {
         List<Reel> ofRope = problem.reels().stream()
                 .filter(reel -> rules.sameRope(piece, reel).isEmpty())
                 .toList();

@@ -11,14 +11,14 @@ import bitterend.packing.Reason;
 import bitterend.packing.Rule;
 import bitterend.packing.RunId;
 import bitterend.packing.Unplanned;
-import bitterend.packing.Words;
+import bitterend.packing.WantedRope;
 import bitterend.packing.bench.RackState;
+import bitterend.packing.bench.RopeToCount;
 import bitterend.packing.bench.Takers;
 import bitterend.packing.bench.Workbench;
 import bitterend.stock.Reel;
 import bitterend.stock.Run;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -30,6 +30,7 @@ final class Shortfall {
     private final Eligibility rules;
     private final Takers takers;
     private final BarredReels barred;
+    private final RopeToCount count;
 
     Shortfall(Workbench bench, RackState rack) {
         this.problem = bench.problem();
@@ -38,6 +39,7 @@ final class Shortfall {
         rules = new Eligibility(problem);
         takers = new Takers(bench, rack);
         barred = new BarredReels(bench, rack, rules);
+        count = new RopeToCount(bench, rack);
     }
 
     /** Every unplanned piece with its reason, by piece id. */
@@ -51,7 +53,7 @@ final class Shortfall {
 
     private Unplanned explain(Piece piece) {
         if (!piece.matching().begun().isEmpty()) {
-            return new BegunShortfall(problem, rules).of(piece);
+            return new BegunShortfall(problem, rules).of(piece, countFirst(new WantedRope(problem, piece)));
         }
         List<Reel> ofRope = problem.reels().stream()
                 .filter(reel -> rules.sameRope(piece, reel).isEmpty())
@@ -109,12 +111,11 @@ final class Shortfall {
 
     private Unplanned setUnplaced(Piece piece) {
         boolean oneReel = piece.matching().bond() == Piece.Bond.ONE_REEL;
-        List<Piece> set = barred.setOf(piece);
-        Length wanted = set.stream().map(Piece::cut).reduce(Length.ZERO, Length::plus);
-        Length room = withCuts(wanted, set);
+        WantedRope wanted = new WantedRope(problem, piece);
         List<BarredReels.Bar> bars = barred.toBeGivenFree(piece);
-        Sentence sentence = Sentence.of("set " + piece.matching().set() + " (" + set.size() + " pieces, ")
-                .and(wanted)
+        Sentence sentence = Sentence.of("set " + piece.matching().set() + " ("
+                        + wanted.together().size() + " pieces, ")
+                .and(wanted.inPieces())
                 .and(") does not fit on one " + (oneReel ? "reel" : "lot") + " beside the other work")
                 .and(takers.whoTook(homesOf(piece)))
                 .and(inTheHouse(piece, bars));
@@ -122,7 +123,7 @@ final class Shortfall {
                 piece,
                 oneReel ? Rule.ONE_REEL : Rule.ONE_LOT,
                 sentence,
-                Sentence.of(barred.settle(bars)).and(receive(piece, room)));
+                Sentence.of(barred.settle(bars)).and(receive(wanted)));
     }
 
     private Unplanned usedUp(Piece piece, List<Reel> allowed) {
@@ -191,21 +192,17 @@ final class Shortfall {
                 .orElse(Length.ZERO);
     }
 
-    private static Sentence receive(Piece piece) {
-        return receive(piece, piece.cut());
+    private Sentence receive(Piece piece) {
+        return receive(new WantedRope(problem, piece));
     }
 
-    /** What pieces take together off one length, with what is lost at the cuts between them. */
-    private Length withCuts(Length pieces, List<Piece> set) {
-        long loss =
-                Arrays.stream(homesOf(set.get(0))).mapToLong(bench::loss).max().orElse(0);
-        return pieces.plus(new Length(loss).times(set.size() - 1));
+    /** Rope to receive, and before it rope to count: nobody buys what may be there. */
+    private Sentence receive(WantedRope wanted) {
+        return countFirst(wanted).and(wanted.receive());
     }
 
-    private static Sentence receive(Piece piece, Length length) {
-        return Sentence.of("receive at least ")
-                .and(length)
-                .and(" of " + piece.orderedRope() + " in one length" + Words.withCertificate(piece.certificate()));
+    private Sentence countFirst(WantedRope wanted) {
+        return count.before(wanted).map(told -> told.and(", or ")).orElse(Sentence.NONE);
     }
 
     private static Unplanned say(Piece piece, Rule rule, Sentence sentence, Sentence help) {

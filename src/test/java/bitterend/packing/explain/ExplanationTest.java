@@ -97,7 +97,7 @@ final class ExplanationTest {
         assertEquals(
                 List.of(
                         "K2 (lot L2) would do for the set if this were settled: K2 is on hold",
-                        "receive 4.000 m of white in one lot"),
+                        "receive at least 4.010 m of white in one length, for set S (2 pieces)"),
                 answer.help().stream()
                         .map(Reason::sentence)
                         .map(Sentence::exact)
@@ -158,7 +158,7 @@ final class ExplanationTest {
         assertEquals(
                 List.of(
                         "order B-7 would do for the set: 4.010 m of white, expected 2026-03-04",
-                        "receive 4.000 m of white in one length"),
+                        "receive at least 4.010 m of white in one length, for set S (2 pieces)"),
                 explanation.piece("P1").orElseThrow().help().stream()
                         .map(Reason::sentence)
                         .map(Sentence::exact)
@@ -227,6 +227,22 @@ final class ExplanationTest {
                         "on K2 run 1 there would be room if P2 (more urgent), P3 (more urgent) waited",
                         "receive at least 4.000 m of white in one length"),
                 told(answer.help()));
+    }
+
+    @Test
+    void ropeThatIsProbablyThere_isToBeCountedBeforeAnyIsReceived() {
+        String count = "5.000 m is probably left on K1 beside the other work: count it first (stock count)";
+        Sketch one = new Sketch().with(reel("K1", 5_000).uncertain(1_000)).with(piece("P1", 4_500));
+        assertEquals(
+                List.of(count, "receive at least 4.500 m of white in one length"),
+                told(ask("P1", one).help()));
+        Sketch set = new Sketch()
+                .with(reel("K1", 5_000).uncertain(1_000))
+                .with(piece("P1", 2_000).set("S", Bond.ONE_REEL))
+                .with(piece("P2", 2_000).set("S", Bond.ONE_REEL));
+        assertEquals(
+                List.of(count, "receive at least 4.010 m of white in one length, for set S (2 pieces)"),
+                told(ask("P1", set).help()));
     }
 
     @Test

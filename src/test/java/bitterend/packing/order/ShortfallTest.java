@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bitterend.demand.Piece.Bond;
 import bitterend.demand.Piece.Matching;
+import bitterend.measure.Length;
 import bitterend.packing.CutPlan;
 import bitterend.packing.Packing;
 import bitterend.packing.PackingProblem;
@@ -15,6 +16,7 @@ import bitterend.packing.Sketch;
 import bitterend.packing.Unplanned;
 import bitterend.packing.greedy.GreedyPacker;
 import bitterend.shops.PlainShop;
+import bitterend.stock.Flaw;
 import bitterend.stock.Reel;
 import bitterend.stock.Reel.Custody;
 import java.util.List;
@@ -25,6 +27,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** What would help is what helps: followed to the letter it frees the work that it is said of. A cut loses a centimetre. */
 final class ShortfallTest {
+    private static final String WHOLE_PAIR = "receive at least 8.010 m of R in one length, for set S (2 pieces)";
+
     private static PlainShop threeSlings(Bond bond) {
         Matching set = new Matching("S", bond);
         return PlainShop.of(10, 1_000)
@@ -43,7 +47,7 @@ final class ShortfallTest {
         CutPlan plan = new CuttingOrder(threeSlings(bond).problem()).plan(Packing.EMPTY);
         assertEquals(3, plan.unplanned().size());
         assertEquals(
-                "receive at least 12.020 m of R in one length",
+                "receive at least 12.020 m of R in one length, for set S (3 pieces)",
                 plan.unplanned().get(0).help().exact());
         assertEquals(3, planned(threeSlings(bond).reel("B", 12_020)));
         // in one lot the reel beside it takes one of them
@@ -166,10 +170,10 @@ final class ShortfallTest {
                 .piece("1/1.1-1", "1", 4_000, PlainShop.DAY, set)
                 .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
         assertEquals(
-                "receive at least 8.010 m of R in one length",
+                "receive at least 8.010 m of R in one length, for set S (2 pieces)",
                 unplanned(shop, Map.of()).help().exact());
         assertEquals(
-                "release C, or receive at least 8.010 m of R in one length",
+                "release C, or receive at least 8.010 m of R in one length, for set S (2 pieces)",
                 unplanned(shop.reel(kept("C", 8_010, Custody.FREE.onHold())), Map.of())
                         .help()
                         .exact());
@@ -186,7 +190,78 @@ final class ShortfallTest {
                     .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
             String help = unplanned(shop, Map.of()).help().exact();
             assertEquals(length == 8_010, help.startsWith("release B, or "), help);
+            assertTrue(help.endsWith(WHOLE_PAIR), help);
         }
+    }
+
+    /** Nobody buys rope that may be there: the reel that needs least more than is certain of it is counted first. */
+    @Test
+    void ropeThatIsProbablyThere_isCountedBeforeAnyIsReceived() {
+        PlainShop shop = PlainShop.of(10, 1_000)
+                .reel(uncertain("A", 9_000, 1_000))
+                .reel(uncertain("B", 6_500, 1_000))
+                .pieces("1", 6_000, 1)
+                .pieces("2", 2_490, 1);
+        String receive = "receive at least 6.000 m of R in one length";
+        Map<String, RunId> onA = Map.of("2/1.1", new RunId("A", 1));
+        assertEquals(
+                List.of("6.500 m is probably left on A beside the other work: count it first (stock count), or "
+                        + receive + ", or put off 2/1.1"),
+                helps(shop, onA));
+        PlainShop tooShort = PlainShop.of(10, 1_000)
+                .reel(uncertain("A", 8_499, 1_000))
+                .reel(uncertain("B", 6_500, 1_000).withCustody(Custody.FREE.reservedFor("9")))
+                .pieces("1", 6_000, 1)
+                .pieces("2", 2_490, 1);
+        assertEquals(List.of(receive + ", or put off 2/1.1"), helps(tooShort, onA));
+    }
+
+    /** All of a set, with its cuts, on rope beyond a flaw of which nothing is certain. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Bond.class,
+            names = {"ONE_LOT", "ONE_REEL"})
+    void ropeThatIsProbablyThere_isCountedForASetThatItHoldsWhole(Bond bond) {
+        Matching set = new Matching("S", bond);
+        for (long length : new long[] {12_009, 12_010}) {
+            Reel reel = uncertain("A", length, 9_000)
+                    .withFlaws(List.of(new Flaw(new Length(3_000), new Length(4_000), Length.ZERO, "join")));
+            PlainShop shop = PlainShop.of(10, 1_000)
+                    .reel(reel)
+                    .piece("1/1.1-1", "1", 4_000, PlainShop.DAY, set)
+                    .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
+            String first = "8.010 m is probably left on A beside the other work: count it first (stock count), or ";
+            assertEquals(
+                    (length == 12_010 ? first : "") + WHOLE_PAIR,
+                    unplanned(shop, Map.of()).help().exact());
+        }
+    }
+
+    private static Reel uncertain(String id, long lengthMm, long lessMm) {
+        return PlainShop.of(10, 1_000)
+                .reel(id, lengthMm)
+                .problem()
+                .reel(id)
+                .withContents(new Reel.Contents(
+                        new Length(lengthMm), new Length(lessMm), Length.ZERO, Length.ZERO, Reel.Known.METERED));
+    }
+
+    /** Whatever stands in the way, what is received for one piece of a set alone would help nobody. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Bond.class,
+            names = {"ONE_LOT", "ONE_REEL"})
+    void set_isToldItsWholeLengthBeforeAnyRopeIsReceived(Bond bond) {
+        Matching set = new Matching("S", bond);
+        PlainShop shop = PlainShop.of(10, 1_000)
+                .piece("1/1.1-1", "1", 4_000, PlainShop.DAY, set)
+                .piece("1/1.1-2", "1", 4_000, PlainShop.DAY, set);
+        assertEquals(WHOLE_PAIR, unplanned(shop, Map.of()).help().exact());
+        assertEquals(
+                WHOLE_PAIR, unplanned(shop.reel("A", 3_000), Map.of()).help().exact());
+        assertEquals(
+                WHOLE_PAIR, unplanned(shop.reel("B", 4_600), Map.of()).help().exact());
+        assertEquals(2, planned(shop.reel("C", 8_010)));
     }
 
     private static Unplanned unplanned(PlainShop shop, Map<String, RunId> places) {
