@@ -1,12 +1,14 @@
 package bitterend.cli;
 
 import bitterend.exchange.PlanFolder.Kept;
+import bitterend.finding.CommandWord;
 import bitterend.finding.Findings;
 import bitterend.report.Figures;
 import bitterend.report.FindingsPage;
 import bitterend.work.NamedPlan;
 import bitterend.work.PlanGate;
 import bitterend.work.Plans;
+import bitterend.work.Remark;
 import bitterend.work.ShopNow;
 import bitterend.work.Verdict;
 import java.util.Optional;
@@ -40,7 +42,7 @@ final class AskedPlan {
         }
         Verdict.Passed passed = verdict.passed().orElseThrow();
         terminal.err().println("asked: plan " + (passed.number() == 0 ? "without a number" : passed.number()));
-        verdict.remarks().forEach(remark -> terminal.err()
+        Remark.toldOnce(verdict.remarks(), CommandWord.of(now.at().named())).forEach(remark -> terminal.err()
                 .println("since plan " + passed.number() + " was made: " + figures.sentence(remark.sentence())));
         return answer.apply(passed);
     }

@@ -130,7 +130,7 @@ final class Typed {
             return nothing
                     ? Parsed.refused(
                             "a length above 0; a reel that is empty is written off: bitterend stock condemn SHOP"
-                                    + " REEL, or is booked by a list with the word empty: bitterend stock count SHOP --file FILE")
+                                    + " REEL, or is booked by a list with the word empty")
                     : StockText.asTyped(text);
         }
     }

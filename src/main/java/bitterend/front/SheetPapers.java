@@ -58,14 +58,15 @@ public final class SheetPapers {
     private static PlanMark mark(ShopNow now, Sheets sheets, Figures figures, Predicate<Remark> said) {
         Stream<PlanMark.Change> ofOrders = OrdersNow.words(now, figures).first(sheets.orders()).stream()
                 .map(told -> new PlanMark.Change("", Sentence.of(told)));
-        Stream<PlanMark.Change> since = sheets.remarks().stream()
+        String shop = CommandWord.of(now.at().named());
+        Stream<PlanMark.Change> since = Remark.toldOnce(sheets.remarks(), shop).stream()
                 .filter(said)
                 .map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()));
         return new PlanMark(
                 sheets.plan().number(),
                 !sheets.isOut(),
                 Stream.concat(ofOrders, since).toList(),
-                CommandWord.of(now.at().named()),
+                shop,
                 sheets.out());
     }
 

@@ -106,7 +106,7 @@ final class BenchScreen implements Screen {
                     PlanMark mark = new PlanMark(
                             passed.number(),
                             false,
-                            changes(verdict),
+                            changes(verdict, CommandWord.of(now.at().named())),
                             CommandWord.of(now.at().named()),
                             days.out());
                     PlanView view = loft.view(now, passed, mark);
@@ -157,8 +157,8 @@ final class BenchScreen implements Screen {
     }
 
     /** What changed since the plan was made; how far it is cut is seen on the screen itself. */
-    private static List<PlanMark.Change> changes(Verdict verdict) {
-        return verdict.remarks().stream()
+    private static List<PlanMark.Change> changes(Verdict verdict, String shop) {
+        return Remark.toldOnce(verdict.remarks(), shop).stream()
                 .filter(remark -> !remark.isPosted())
                 .map(remark -> new PlanMark.Change(remark.reel(), remark.sentence()))
                 .toList();

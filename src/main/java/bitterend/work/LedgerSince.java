@@ -51,24 +51,38 @@ final class LedgerSince {
     List<Remark> of(ReelDraw draw, List<Movement> history) {
         String reel = draw.reel();
         long seen = seen(reel);
-        if (seen < 0
-                || history.isEmpty()
-                || (!facts.ledger().isKept() && !facts.movements().containsKey(reel))) {
+        if (history.isEmpty() || (seen < 0 && !isBefore(reel))) {
             return List.of(Remark.barring(reel, "reel " + reel + ": the plan was not made with this ledger"));
+        }
+        List<Remark> remarks = new ArrayList<>();
+        if (isBefore(reel)) {
+            remarks.add(Remark.beforeLedger(reel));
+            remarks.addAll(since(draw, history, 1));
+            return remarks;
         }
         if (history.size() < seen) {
             return List.of(Remark.barring(
                     reel, "reel " + reel + ": the plan saw " + seen + " movements, the ledger has " + history.size()));
         }
-        List<Remark> remarks = new ArrayList<>();
         posted(history, draw).ifPresent(remarks::add);
+        remarks.addAll(since(draw, history, seen));
+        return remarks;
+    }
+
+    /** Whether the plan was made before there was a ledger: the first movement of the reel is what the plan saw of it. */
+    boolean isBefore(String reel) {
+        return !facts.ledger().isKept() && seen(reel) < 0;
+    }
+
+    private List<Remark> since(ReelDraw draw, List<Movement> history, long seen) {
+        List<Remark> remarks = new ArrayList<>();
         ReelSince since = new ReelSince(history, seen, name, same);
         Optional<Movement> hold = since.hold();
         since.others().stream()
                 .filter(movement -> hold.filter(movement::equals).isEmpty())
                 .map(movement -> remark(movement, since))
                 .forEach(remarks::add);
-        hold.ifPresent(held -> remarks.add(Remark.hold(reel, ReelSince.told(held))));
+        hold.ifPresent(held -> remarks.add(Remark.hold(draw.reel(), ReelSince.told(held))));
         if (!since.changes().isEmpty()) {
             tooShort(history, since, draw).ifPresent(remarks::add);
             remarks.addAll(FlawsSince.in(since, draw));

@@ -67,10 +67,17 @@ public final class PlanAfterwards {
                 .filter(movement -> movements.stream().noneMatch(one -> one.number() == movement.number()))
                 .toList();
         List<Remark> now = found.since(draw, history);
+        String reel = CommandWord.of(draw.reel());
+        if (found.ledger().isBefore(draw.reel())) {
+            boolean more = barring(now) > barring(found.since(draw, before));
+            return more
+                    ? List.of(plan(found) + " cuts " + pieces(found, draw) + " off reel " + draw.reel()
+                            + ", and was made before the ledger was begun; " + first(reel) + again())
+                    : List.of();
+        }
         if (bars(found.since(draw, before))) {
             return List.of();
         }
-        String reel = CommandWord.of(draw.reel());
         if (now.stream().anyMatch(Remark::isHold)) {
             return List.of(plan(found) + " cuts " + pieces(found, draw) + " off reel " + draw.reel()
                     + ", and nothing is posted off it while it is on hold; when that is over: bitterend stock release "
@@ -92,7 +99,11 @@ public final class PlanAfterwards {
     }
 
     private static boolean bars(List<Remark> remarks) {
-        return remarks.stream().anyMatch(Remark::bars);
+        return barring(remarks) > 0;
+    }
+
+    private static long barring(List<Remark> remarks) {
+        return remarks.stream().filter(Remark::bars).count();
     }
 
     private static String plan(Found found) {

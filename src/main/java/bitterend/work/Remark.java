@@ -1,6 +1,8 @@
 package bitterend.work;
 
 import bitterend.measure.Sentence;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Something of a plan that is not as it was when the plan was made.
@@ -21,6 +23,8 @@ public record Remark(String reel, String piece, Sentence sentence, boolean bars,
         HOLD,
         /** How far the plan itself is booked off the reel. */
         POSTED,
+        /** That the plan was made before the ledger was begun, which is so of all its reels. */
+        BEFORE_LEDGER,
         ANYTHING
     }
 
@@ -51,6 +55,33 @@ public record Remark(String reel, String piece, Sentence sentence, boolean bars,
     /** Whether it only says how far the plan is cut: whoever sees that anyway needs not be told of a change. */
     public boolean isPosted() {
         return about == About.POSTED;
+    }
+
+    static Remark beforeLedger(String reel) {
+        return new Remark(
+                reel,
+                "",
+                Sentence.of("reel " + reel + ": the plan was not made with this ledger, which was begun after it"),
+                true,
+                About.BEFORE_LEDGER);
+    }
+
+    /**
+     * The same for pages: what is so of every reel of the plan is told once, with what to do.
+     *
+     * @param shop the shop as a command names it
+     */
+    public static List<Remark> toldOnce(List<Remark> remarks, String shop) {
+        List<Remark> others = remarks.stream()
+                .filter(remark -> remark.about != About.BEFORE_LEDGER)
+                .toList();
+        Remark once = told(
+                "",
+                "the plan was made before the ledger was begun, and nothing can be posted off its reels; plan again:"
+                        + " bitterend plan " + shop);
+        return others.size() == remarks.size()
+                ? others
+                : Stream.concat(Stream.of(once), others.stream()).toList();
     }
 
     static Remark hold(String reel, Sentence sentence) {

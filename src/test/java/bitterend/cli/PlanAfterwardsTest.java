@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bitterend.PageText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,6 +40,30 @@ final class PlanAfterwardsTest {
                 open.out());
         plan();
         assertEquals(0, Run.of("stock", "post", shop, "--reel", "E7").code());
+    }
+
+    /** What was booked since is told beside it: by the booking, and on the sheet. */
+    @Test
+    void ledgerBegunAfterThePlan_hidesNothingThatIsBookedOnItsReels() throws IOException {
+        plan();
+        run("stock", "open", shop);
+        String told = stock("hold", "E8");
+        assertTrue(told.contains(" off reel E8, and was made before the ledger was begun; what is cut"), told);
+        assertTrue(told.contains("plan again: bitterend plan " + shop), told);
+        assertTrue(stock("flaw", "E7", "1 m to 2 m: chafed").contains(" was made before the ledger was begun; "));
+        assertFalse(stock("move", "E7", "hook 9").contains("plan"), "another place");
+        assertFalse(stock("release", "E8").contains("plan 1"), "as it was");
+        stock("hold", "E8");
+        run("sheet", shop, "--all");
+        String sheet = PageText.of(Path.of(shop, "sheet.html"));
+        assertTrue(
+                sheet.contains("the plan was made before the ledger was begun, and nothing can be posted off its reels;"
+                        + " plan again: bitterend plan " + shop),
+                sheet);
+        assertFalse(sheet.contains("not made with this ledger"), "told once and not of every reel");
+        assertTrue(sheet.contains("flaw 1.000 m to 2.000 m, chafed: lies in E-"), sheet);
+        assertTrue(sheet.contains("reel E8: on hold on "), sheet);
+        assertEquals(5, Run.of("stock", "post", shop, "--reel", "E7").code());
     }
 
     @Test
