@@ -218,7 +218,7 @@ final class BenchScreenTest {
     }
 
     private static List<String> tags(String page) {
-        return found("(?s)<div class=\"tag [^>]*>.*?</div>", page)
+        return found("(?s)<div class=\"tag [^>]*><div.*?</div>.*?</div>", page)
                 .map(MatchResult::group)
                 .toList();
     }
