@@ -66,7 +66,7 @@ final class StockDayTest {
         Run refused = run(5, "stock", "post", shop, "--all");
         assertTrue(refused.err().contains("reel R-105: counted"), refused.err());
         assertTrue(refused.err().contains("by Ada"), refused.err());
-        assertTrue(refused.err().contains("-140000 mm"), refused.err());
+        assertTrue(refused.err().contains("changed its length by -140.000 m"), refused.err());
         assertFalse(run(0, "stock", "history", shop, "R-105").out().contains("cut"));
     }
 
