@@ -82,7 +82,6 @@ public final class FewestReels {
     private final class Race {
         private final ReelQuestion of;
         private final List<Tree> trees = new ArrayList<>();
-        private final List<Tree> trying = new ArrayList<>();
         private int laps;
         private int length = FIRST_LAP;
 
@@ -92,12 +91,11 @@ public final class FewestReels {
             PatternTable table = new PatternTable(of);
             for (Rule rule : Rule.values()) {
                 trees.add(new Tree(of, program, table, rule, false));
-                trying.add(new Tree(of, program, table, rule, true));
+                trees.add(new Tree(of, program, table, rule, true));
             }
             if (of.waste > 0) {
                 // What is open most tells more where reels need not be full.
                 Collections.reverse(trees);
-                Collections.reverse(trying);
             }
         }
 
@@ -111,13 +109,12 @@ public final class FewestReels {
         }
 
         boolean lap(Budget budget) {
-            for (int t = 0; t < trees.size(); t++) {
-                Tree plain = trees.get(t);
-                Tree tries = trying.get(t);
-                boolean answered = of.waste > 0
-                        ? tries(tries, budget) || isAnsweredBy(plain, length, budget)
-                        : isAnsweredBy(plain, length, budget) || tries(tries, budget);
-                if (answered) {
+            for (Tree tree : trees) {
+                // Not in the first lap: where few nodes are enough, trying costs more than it saves.
+                boolean takesPart = laps > 0 || !tree.triesSides;
+                int nodes = tree.triesSides ? SIDES * length : length;
+                if (takesPart && !budget.over() && tree.run(nodes, budget)) {
+                    answer(of, tree);
                     return true;
                 }
             }
@@ -126,19 +123,6 @@ public final class FewestReels {
                 length *= LONGER;
             }
             return false;
-        }
-
-        /** Not in the first lap: where few nodes are enough it costs more than it saves. */
-        private boolean tries(Tree tree, Budget budget) {
-            return laps > 0 && isAnsweredBy(tree, SIDES * length, budget);
-        }
-
-        private boolean isAnsweredBy(Tree tree, int nodes, Budget budget) {
-            boolean answered = !budget.over() && tree.run(nodes, budget);
-            if (answered) {
-                answer(of, tree);
-            }
-            return answered;
         }
     }
 

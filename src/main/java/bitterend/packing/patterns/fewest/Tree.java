@@ -28,7 +28,7 @@ final class Tree {
     private final Program program;
     private final PatternTable table;
     private final Rule rule;
-    private final boolean triesSides;
+    final boolean triesSides;
     final Node root;
     private final Deque<Node> open = new ArrayDeque<>();
     private List<Column> plan = List.of();
